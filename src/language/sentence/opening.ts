@@ -7,6 +7,9 @@ const fills = String.raw`(?:right(?:\s+then|\s+so|(?=\s*,))|u+m+|u+h+m*|e+r+m*|w
 /** These tell that it goes on from what was said. */
 const joins = '(?:so|ok(?:ay)?|and|then|now|but|oh|ah|h+m+|alright|right)'
 const opening = (...of: readonly string[]) => new RegExp(String.raw`^\s*(?:(?:${of.join('|')})${after})+`, 'iu')
+/** "Thank you. And per cell?": with more behind it. */
+const thanks =
+  /^\s*(?:(?:many )?thanks|thank you|thx|cheers|ta|great|perfect|lovely|good|nice|cool|brilliant|got it|i see)(?:\s+(?:so much|very much|a lot|for that|mate|then))*\s*[.,!;]+\s*(?=\S+\s+\S)/iu
 const [idle, any] = [opening(greets, fills), opening(greets, fills, joins)]
 const word = /\p{L}+/gu
 /** Said to whoever answers: the greeting is part of it. */
@@ -24,6 +27,11 @@ const few = 3
 
 /** How many characters are idle; none where they are nearly all that is said. */
 export function idleOpening(text: string): number {
+  const thanked = thanks.exec(text)?.[0].length ?? 0
+  return thanked + idleAt(text.slice(thanked))
+}
+
+function idleAt(text: string): number {
   const length = toOne.test(text) ? 0 : lengthOf(idle, text, 2)
   const rest = text.slice(length)
   return asks.test(rest) || (rest.match(word) ?? []).length <= few ? length : 0

@@ -160,7 +160,11 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
   ['homework', ['i changed the connector of the esc'], ['i changed the connector of the pack']],
   [
     'storedFull',
-    ['how long can a pack stay full', 'for how many days can i leave lipos fully charged'],
+    [
+      'how long can a pack stay full',
+      'for how many days can i leave lipos fully charged',
+      'what should my 4s read when i put it away until spring',
+    ],
     ['i left my pack fully charged all winter', 'how long can it stay full, it has been so since march'],
   ],
   [

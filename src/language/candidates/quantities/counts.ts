@@ -4,7 +4,7 @@ import { wordSet } from '../../../ground/word-set.ts'
 import type { Family, Found, Sentence } from '../sentence/sentence.ts'
 
 const named: ReadonlyMap<string, number> = new Map(
-  Object.entries({ both: 2, pair: 2, couple: 2, dozen: 12, single: 1, twice: 2, once: 1, beide: 2, dual: 2 }),
+  Object.entries({ both: 2, pair: 2, couple: 2, dozen: 12, single: 1, twice: 2, once: 1, beide: 2, dual: 2, duo: 2 }),
 )
 const things = wordSet(
   'pack packs battery batteries accu accus akku akkus board boards charger chargers time times cycle cycles charges fills refills pcs pc piece pieces nos no lipos slots slot ports port outputs output outlets sockets channels of sets pairs lipo lihv flights more x others quads models planes identical',
@@ -47,7 +47,7 @@ function numeralAt(
   const numeral = sentence.wholeNumeral(first, 1, mostCounted)
   if (!numeral || /^0|[.,]/.test(sentence.word(first))) return undefined
   if (sentence.word(first) === 'one' && isStandIn(sentence, first)) return undefined
-  if (isAllowed(sentence, first, numeral.after)) return undefined
+  if (isAllowed(sentence, first, numeral.after) || ofPlace.test(sentence.word(numeral.after))) return undefined
   const times = sentence.word(numeral.after) === 'x'
   // "4s1500x6", "1500 mAh x 6", "300 LiHV x 12": behind a capacity and a pack it counts, as it does by itself.
   const isBehind =
@@ -68,6 +68,9 @@ function numeralAt(
   if (times || before < first) return { kind: 'count', text, first: before, after, score: 0.85 }
   return { kind: 'count', text, first, after, score: scoreOf(sentence, first, after, packs, numeral.spelled) }
 }
+
+/** "Forty paces off": how far it stands, and nothing that is counted. */
+const ofPlace = /^(?:paces?|steps?|strides?|yards?|feet|foot|met(?:re|er)s?|miles?|floors?|doors?|rows?)$/
 
 /** "The label allows five": a rate, of which the unit goes without saying. */
 const isAllowed = (sentence: Sentence, first: number, after: number): boolean =>

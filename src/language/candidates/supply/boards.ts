@@ -38,7 +38,7 @@ export const findBoards: Family = (sentence, before) => {
   for (let first = 0; first < sentence.tokens.length; first += 1) {
     const group = groupAt(sentence, first)
     if (group) found.push(group)
-    else if (board.test(sentence.word(first)) && isOfPacks(sentence, first)) {
+    else if (board.test(sentence.word(first)) && !isAbsent(sentence, first) && isOfPacks(sentence, first)) {
       const after = first + 1
       found.push({
         kind: 'board',
@@ -55,6 +55,9 @@ export const findBoards: Family = (sentence, before) => {
   }
   return found
 }
+
+/** "No board, two ports". */
+const isAbsent = (sentence: Sentence, at: number): boolean => /^(?:no|without)$/.test(sentence.word(at - 1))
 
 const holding = wordSet('of for with take takes hold holds carry carries has have fit fits')
 

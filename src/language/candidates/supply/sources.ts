@@ -127,7 +127,7 @@ export const findSources: Family = (sentence, before) => {
     const run = runAt(sentence, first, taken)
     if (!run) continue
     const score =
-      isMadeOf(sentence, run) || isOfPack(run, packs) || isReading(sentence, run, packs)
+      isMadeOf(sentence, run) || isOfPack(run, packs) || isReading(sentence, run, packs) || isEngineAlone(sentence, run)
         ? 0
         : scoreOf(run, feeding.has(cueOf(sentence, first)))
     if (score === 0) continue
@@ -158,6 +158,16 @@ const isMadeOf = (sentence: Sentence, { after, draft }: Run): boolean =>
   draft.capacity_Ah === undefined &&
   makers.has(sentence.word(after))
 const makers = wordSet('made built of from out')
+
+/** "Parked up, engine off": of nothing that feeds is spoken. */
+const isEngineAlone = (sentence: Sentence, { first, after, draft }: Run): boolean =>
+  draft.engine !== undefined &&
+  (draft.volts ?? draft.amps ?? draft.watts ?? draft.capacity_Ah) === undefined &&
+  !sentence.tokens.slice(first, after).some(({ word }) => vehicle.test(word)) &&
+  !sentence.tokens.some(({ word }) => vehicle.test(word) || feedsFrom.test(word))
+const vehicle =
+  /^(?:cars?|vans?|trucks?|vehicles?|campers?|tractors?|lorry|lighter|sockets?|jeeps?|pickup|boats?|battery|cig|cigarette|dash|12v)$/
+const feedsFrom = /^(?:from|alternator|bonnet|hood|poles?|clips?|clamps?)$/
 
 function scoreOf({ draft }: Run, isFeeding: boolean): number {
   const { kind, sure, volts, amps, watts, capacity_Ah, energy_Wh, engine } = draft

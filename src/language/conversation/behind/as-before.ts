@@ -89,6 +89,8 @@ function ofItsBack(value: Candidate, text: string, { back }: Kept): Candidate | 
 const ofSources: ReadonlySet<ValueName> = new Set(['power', 'current', 'voltage', 'energy', 'capacity'])
 export const isSource = (text: string): boolean => attempt(() => readSource(text)) !== undefined
 
+const isWorn =
+  /\b(?:years? old|aged|worn|tired|of what it says|of (?:its|the) (?:label|rating|capacity)|(?:doubt|count|reckon)\b.{0,20}\b(?:left|of (?:it|that)))\b/i
 /** "If the battery is only 80 % full": beside packs it is what feeds them. */
 const feeds = /\b(?:source|bank|station|agm|leisure|lead|starter|battery)\b(?!.*\b(?:packs?|li\w+)\b)/i
 /** "It's at half", "a third of what it says": packs are many, and what feeds is one. */
@@ -118,6 +120,12 @@ function ofItsSource(value: Candidate, text: string, { source, charger, voltage 
   // "80 Ah": of a lead battery, whose other figures stay.
   const ofLead = /^lead battery ([\d.]+Ah)$/.exec(value.kind === 'source' ? value.text : '')?.[1]
   if (ofLead && ofLeadBattery.test(source)) return { ...value, text: `${source.replace(/ [\d.]+Ah/, '')} ${ofLead}` }
+  // "Eight years old, a third of what it says": so much of its label.
+  const share = value.kind === 'state' && isWorn.test(text) ? /^(\d+)%$/.exec(value.text)?.[1] : undefined
+  if (share !== undefined && leadAh) {
+    const worn_Ah = Number(((Number.parseFloat(leadAh) * Number(share)) / 100).toFixed(1))
+    return { ...value, kind: 'source', text: source.replace(leadAh, `${worn_Ah}Ah`) }
+  }
   if (value.kind === 'state' && value.text.endsWith('%')) {
     const before = text.slice(0, value.start)
     if (staysFull.test(before) || /^ ?(?:left|in it|remaining)\b/i.test(text.slice(value.end))) return asKept(value)

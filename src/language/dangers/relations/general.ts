@@ -36,5 +36,11 @@ const conditional = /\b(?:if|when|while|until|it|its|they|them)\b/
 /** "How long can a pack stay full": asked before it is done, and nothing that was. */
 export const asksHowLong = ({ marked: { words }, has }: Told): boolean =>
   howLong.test(textOf(words)) && !has('longAgo') && !words.slice(1).some(({ cut }) => cut > 0)
+
+/** "What should it read when I put it away till spring": asked before it is done. */
+export const asksBeforehand = ({ marked: { words } }: Told): boolean =>
+  beforehand.test(textOf(words)) && !words.slice(1).some(({ cut }) => cut > 1)
+const beforehand =
+  /^(?:(?:and|but|so|ok|at) )?(?:what|which|how (?:full|many volts|high))\b(?!.*\b(?:since|already|was|were|been|have had|sat|left|stood|kept|after|for (?:\w+ )?(?:weeks|months|years))\b).*\b(?:when|before|to|if) (?:i |we |they |you )?(?:put|lay|lock|pack|store|set) (?:\w+ ){1,3}(?:away|up|down|aside|in)\b/
 const howLong =
   /^(?:(?:and|but|so|ok|for) )?how (?:long|many (?:days|hours|weeks)) (?:can|may|could|should|do|does|is it|before)\b(?!.*\b(?:since|already|was|were|been|have had|sat|left|stood|kept)\b)/

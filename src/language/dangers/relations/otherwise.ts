@@ -4,7 +4,7 @@ import type { Danger } from '../../../charging/situation/dangers.ts'
 import { isKept, isMinded, isOfKnowing, isStaying } from './attended.ts'
 import { isBurnAsked, isFireAsked, isFireFought, isPartBurnt } from './burning.ts'
 import { isJustFull } from './full.ts'
-import { asksHowLong } from './general.ts'
+import { asksBeforehand, asksHowLong } from './general.ts'
 import { isOfHolder, isOfLabel } from './holders.ts'
 import { isLabelled, isRoundCell, isTimeUnknown } from './label.ts'
 import { isOneCount, isOneKind } from './one-kind.ts'
@@ -50,8 +50,8 @@ export const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
 
 /** Words for a danger that are said of something else, and are no clue of it. */
 export const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
-  storedFull: asksHowLong,
-  unattended: told => isPlaceOfCharger(told) || isOfKnowing(told),
+  storedFull: told => asksHowLong(told) || asksBeforehand(told),
+  unattended: told => isPlaceOfCharger(told) || isOfKnowing(told) || (asksBeforehand(told) && !told.has('charging')),
   injury: isBurnAsked,
   noCharger: isLoad,
   badLead: isHotCharger,
