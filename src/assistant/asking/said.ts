@@ -109,8 +109,17 @@ export function keepPack({ around: { registry, conversation }, named, used }: Sa
 }
 
 /** The question, with what was only assumed of it. */
-export const answered = ({ around, plain }: Said, one: Pick<Known, 'question' | 'doubts'> & Partial<Known>) =>
-  answerKnown(around, { ...plain, ...one, doubts: [...plain.doubts, ...one.doubts] })
+export function answered(
+  { around, plain, suspected, meant }: Said,
+  one: Pick<Known, 'question' | 'doubts'> & Partial<Known>,
+): Promise<Reply> {
+  const isOfClub = records.test(one.question.command) && meant.understanding.values.length === 0
+  const open: ReadonlySet<string> = new Set(isOfClub ? suspected.map(maybe) : [])
+  const doubts = plain.doubts.filter(doubt => !open.has(doubt))
+  return answerKnown(around, { ...plain, ...one, doubts: [...doubts, ...one.doubts] })
+}
+/** What is read out of what the club or the asker keeps: no battery is dealt with, whatever the words sound like. */
+const records = /^(?:history|answer list|house show|kit list|export me|remind list|lesson list)$/
 
 /** The handbook's words on it. */
 export function inHandbook(said: Said, of?: string): Promise<Reply> {

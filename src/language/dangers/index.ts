@@ -11,7 +11,7 @@ import { featuresOf } from './opinion/features.ts'
 import { judged, type Opinion, opinionOf, readWeights } from './opinion/opinion.ts'
 import { conceptNumbers, lexicon, ready } from './reader.ts'
 import { figuresIn } from './relations/figures.ts'
-import { asksInGeneral } from './relations/general.ts'
+import { asksInGeneral, preventedFrom } from './relations/general.ts'
 import { relations } from './relations/index.ts'
 import { alsoSuspected, besideOthers, disproved, ofOthers } from './relations/otherwise.ts'
 import { toldOf } from './relations/relation.ts'
@@ -82,11 +82,15 @@ export function dangersBetweenValues(text: string): readonly Danger[] {
 /** What the opinion says of words that were put into English one by one counts for little: the rules alone will do. */
 export const dangersInGloss = (text: string): DangersIn => dangersInEnglish(text, () => true)
 
+const nothing: DangersIn = { told: [], suspected: [] }
+
 function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): DangersIn {
   const marked = ready.mark(text)
   const evidence = ready.evidenceIn(marked)
   const values = toldOf(marked, valuesOf(marked.words), lexicon)
-  if (asksInGeneral(values)) return { told: [], suspected: [] }
+  if (asksInGeneral(values)) return nothing
+  const prevented = preventedFrom(values)
+  if (prevented !== undefined) return dangersInEnglish(text.slice(0, marked.words[prevented]?.start ?? 0), isByRule)
   const features = featuresOf(marked, evidence, figuresIn(values.values), conceptNumbers)
   const opinion = opinionOf(features, weights)
   const lifted = new Set(evidence.filter(isLifted).map(({ danger }) => danger))

@@ -1,7 +1,8 @@
-// Levels told behind what feeds: they are its own, and no pack's.
+// What feeds, beside what is charged: told in several ways, or by its kind alone; levels behind it are its own, and no pack's.
 
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { isLeadResting, ofLeadBattery } from '../parts/source-draft.ts'
+import type { CommandWords } from '../sentence/vocabulary.ts'
 import { asKept } from './told/slots.ts'
 
 type Values = readonly Candidate[]
@@ -51,3 +52,43 @@ function rested(values: Values): Values {
   const rest: Candidate = { ...feed, text: `${feed.text} rest ${told_V}V` }
   return values.flatMap((value, n): Values => (n === at ? [rest] : n === at + 1 ? [] : [value]))
 }
+
+const unknown = /^(?:power bank|power station|leisure battery|lead battery|generator|solar panel)$/
+
+/**
+ * What feeds, of which only the kind is told: beside so many packs or what chargers take it is open how large it must
+ * be, and where it only stands there ("the generator hums") it is taken to suffice.
+ */
+export function withoutUnknown(values: Values, { name }: CommandWords): Values {
+  const isAbout = name === 'source' || name === 'supply'
+  const isLoad = values.some(({ kind, taken, pack }) =>
+    name === 'supply' ? taken || pack?.capacity_Ah !== undefined : kind === 'count',
+  )
+  const isSpare = ({ kind, text, cue }: Candidate) =>
+    kind === 'source' && unknown.test(text) && (isAbout ? isLoad : cue === undefined)
+  return values.filter(value => !isSpare(value))
+}
+
+const [car, itsBattery] = [/^car(?: battery)?(?!.*Ah)/, /^(?:car|lead) battery (?=.*Ah)/]
+
+/** "With the car, its battery has 60 Ah": one source told twice. */
+export function ofOneCar(values: Values): Values {
+  const of = (text: RegExp) => values.find(value => value.kind === 'source' && text.test(value.text))
+  const [whole, part] = [of(car), of(itsBattery)]
+  if (!whole || !part) return values
+  const text = `${whole.text} ${part.text.replace(itsBattery, '')}`
+  return values.flatMap(value => (value === part ? [] : [value === whole ? { ...value, text } : value]))
+}
+
+/** "The 650 Wh one", "solar gives 300 Wh": watt-hours beside the packs are those of what is to charge so many. */
+export function withStore(values: Values): Values {
+  if (values.some(({ kind, text }) => kind === 'source' && !unknown.test(text))) return values
+  const [store] = values.filter(({ kind }) => kind === 'energy').toSorted((a, b) => sizeOf(b) - sizeOf(a))
+  if (!store) return values
+  return values.flatMap((value): Values => {
+    if (value === store) return [{ ...value, kind: 'source', text: `power station ${value.text}` }]
+    return value.kind === 'source' ? [] : [value]
+  })
+}
+
+const sizeOf = ({ text }: Candidate): number => Number.parseFloat(text)

@@ -3,7 +3,7 @@
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { highestCell_V } from '../parts/level-words.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
-import { ofFeed } from './of-feed.ts'
+import { ofFeed, ofOneCar, withoutUnknown, withStore } from './of-feed.ts'
 import { besideReadings, standing, withReadings } from './told/cells-read.ts'
 import { withChargers } from './told/charger-told.ts'
 import { people } from './told/slots.ts'
@@ -45,6 +45,7 @@ const rows: readonly (readonly [
   [of => takes(of, 'from') && !takes(of, 'voltage'), standing],
   [of => takes(of, 'duration') && takes(of, 'capacity'), withFlown],
   [of => takes(of, 'power') && !takes(of, 'voltage'), withPower],
+  [of => takes(of, 'price'), besidesYears],
   [of => takes(of, 'load'), withLoads],
   [of => takes(of, 'pack') && takes(of, 'capacity'), withLabel],
   [() => true, withChargers],
@@ -83,44 +84,6 @@ function withoutReplaced(values: Values): Values {
   return values.filter(value => !isReplaced(value))
 }
 
-const unknown = /^(?:power bank|power station|leisure battery|lead battery|generator|solar panel)$/
-
-/**
- * What feeds, of which only the kind is told: beside so many packs or what chargers take it is open how large it must
- * be, and where it only stands there ("the generator hums") it is taken to suffice.
- */
-function withoutUnknown(values: Values, { name }: CommandWords): Values {
-  const isAbout = name === 'source' || name === 'supply'
-  const isLoad = values.some(({ kind, taken, pack }) =>
-    name === 'supply' ? taken || pack?.capacity_Ah !== undefined : kind === 'count',
-  )
-  const isSpare = ({ kind, text, cue }: Candidate) =>
-    kind === 'source' && unknown.test(text) && (isAbout ? isLoad : cue === undefined)
-  return values.filter(value => !isSpare(value))
-}
-
-const [car, itsBattery] = [/^car(?: battery)?(?!.*Ah)/, /^(?:car|lead) battery (?=.*Ah)/]
-
-/** "With the car, its battery has 60 Ah": one source told twice. */
-function ofOneCar(values: Values): Values {
-  const of = (text: RegExp) => values.find(value => value.kind === 'source' && text.test(value.text))
-  const [whole, part] = [of(car), of(itsBattery)]
-  if (!whole || !part) return values
-  const text = `${whole.text} ${part.text.replace(itsBattery, '')}`
-  return values.flatMap(value => (value === part ? [] : [value === whole ? { ...value, text } : value]))
-}
-
-/** "The 650 Wh one", "solar gives 300 Wh": watt-hours beside the packs are those of what is to charge so many. */
-function withStore(values: Values): Values {
-  if (values.some(({ kind, text }) => kind === 'source' && !unknown.test(text))) return values
-  const [store] = values.filter(({ kind }) => kind === 'energy').toSorted((a, b) => sizeOf(b) - sizeOf(a))
-  if (!store) return values
-  return values.flatMap((value): Values => {
-    if (value === store) return [{ ...value, kind: 'source', text: `power station ${value.text}` }]
-    return value.kind === 'source' ? [] : [value]
-  })
-}
-
 /** "1900 out of 2200 mAh": of two capacities the one that the other is out of, else the larger, is the pack's. */
 function withLabel(values: Values): Values {
   const told = values.filter(({ kind, pack }) => kind === 'capacity' || (pack?.capacity_Ah && !pack.series))
@@ -144,13 +107,26 @@ function grown(values: Values): Values {
 }
 
 /** "Used 40 % in three minutes", "30 % left after five": of a flight so many mAh were used. */
-function withFlown(values: Values): Values {
+function withFlown(found: Values): Values {
+  // "Used 1850 in 5:30": minutes and seconds.
+  const isUsed = found.some(({ kind, cue }) => kind === 'capacity' && cue === 'used')
+  const values = found.map(value => {
+    const [, min, s] =
+      (isUsed && value.kind === 'clock' && value.cue === 'in' && /^(\d+):(\d\d)$/.exec(value.text)) || []
+    return min === undefined ? value : { ...value, kind: 'duration' as const, text: `${min}min${Number(s)}s` }
+  })
   const { capacity_Ah } = values.find(({ pack }) => pack?.capacity_Ah)?.pack ?? {}
   if (capacity_Ah === undefined || !values.some(({ kind }) => kind === 'duration')) return values
   return values.map(value => {
     const used_mAh = capacity_Ah * 10 * (100 - Number.parseFloat(value.text))
     return value.remains ? { ...value, kind: 'capacity', text: `${Math.round(used_mAh)}mAh` } : value
   })
+}
+
+/** "31 p a kilowatt-hour, 26 days a year": how often it is paid, and no time that a charge or a flight takes. */
+function besidesYears(values: Values): Values {
+  const isPaid = values.some(({ kind }) => kind === 'price')
+  return values.filter(({ kind, typed }) => !isPaid || kind !== 'duration' || !/year|month|week|day/i.test(typed))
 }
 
 /** "12 V, 1.2 A" of what is run: its watts. */

@@ -78,6 +78,7 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
       'the label is torn',
       'scratched sticker on my 4s 1500',
       'can i drill a hole in the lipo box',
+      'the label of my battery is torn, i close it with tape',
       'the strap has a cut, battery strap i mean',
     ],
     [
@@ -100,6 +101,11 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
       'my pack smokes, will it explode',
       'it might be burning inside, it smells sweet',
     ],
+  ],
+  [
+    'unknownPack',
+    ['used 1850 mAh of my 3S 2700 lipo in 5 min'],
+    ['used 3S 2300 from ebay, 1850 mah, amps', 'bought used, used 1850 of it', 'used 2300 lipo 3s off a mate, amps'],
   ],
   [
     'injury',
@@ -222,6 +228,19 @@ it.each([
   expect(dangersIn(text).suspected.filter(one => one === 'seriesCharge' || one === 'movingVehicle')).toEqual([]),
 )
 
+describe('what somebody asks how never to do', () => {
+  it.each([
+    'how do i make sure i never put my 3S 2300 lipo on nimh mode by accident',
+    'what can i do to be sure nobody ever leaves a charge alone',
+  ])('is not told: "%s"', text => expect(dangersIn(text)).toEqual({ told: [], suspected: [] }))
+  it.each<[Danger, string]>([
+    ['noBalance', 'how do i charge it without the balance lead'],
+    ['unattended', 'how can i charge overnight without burning the house down'],
+    ['bypass', 'how do i bypass the bms without damaging the cells'],
+    ['wrongMode', 'i put my 3S 2300 lipo on nimh mode. how do i make sure i never do that'],
+  ])('is not what they want to do: %s in "%s"', (danger, text) => expect(told(text)).toContain(danger))
+})
+
 describe('rooms', () => {
   it.each(['6s 1300 lipo charging in the kids bedroom, how many amps', 'i charge next to the cot, 4s 1500'])(
     'of children are no place for a charge: "%s"',
@@ -257,6 +276,11 @@ it.each<[Danger, string]>([
   ['overfull', 'the old 4s 2200 lipo took 2600 at the last charge, can i charge again'],
   ['hotPack', 'my 2s 450 lihv is a bit warm after flying'],
 ])('%s is suspected in "%s"', (danger, text) => expect(dangersIn(text).suspected).toContain(danger))
+
+it.each([
+  'label is gone off this 4S 1300, might be HV, might be the ordinary sort, i set 4.35',
+  'it may be lipo or lihv, 3S 1300',
+])('of two types that it may be none is known: "%s"', text => expect(told(text)).toContain('unknownPack'))
 
 it('a cell that reads nothing is too low, whose it may be', () => {
   expect(told('one cell of my 6s 1300 reads 0')).toContain('tooLow')

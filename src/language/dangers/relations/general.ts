@@ -33,6 +33,19 @@ const ofThing =
   /^(?:(?:and|but|so|ok) )?what (?:(?:does|do) (?:an? |the )?.*\b(?:do|look like|feel like|mean)\b|(?:is|are) (?:an? |the )?.*\b(?:for|about)$)/
 const conditional = /\b(?:if|when|while|until|it|its|they|them)\b/
 
+/** Nobody wants to do what they ask how never to do; who wants something without a lead, or without staying, does. */
+const toPrevent =
+  /\b(?:make sure|be sure|ensure|see to it|remember)(?: that)? (?:i|we|nobody|no one|noone|they|members?|the kids|people|my \w+) (?:do not|dont|never|cant|cannot|wont|ever|always)\b|\bwithout (?:\w+ (?:or|and) )?(?:bridging|defeating|bypassing|damaging|hurting|harming|killing|ruining|overcharging|overheating|burning|puffing|swelling|shorting|breaking|opening|cutting)\b/
+const asksHow =
+  /^(?:(?:and|but|so|ok) )?(?:how (?:do|can|could|should|would|to)|what (?:do|can|should) (?:i|we)|is there a way)\b/
+
+/** "How do I make sure that I never set NiMH", "how can I check it without bridging it": where what is to be prevented begins. */
+export function preventedFrom({ marked: { words } }: Told): number | undefined {
+  const text = textOf(words)
+  const found = asksHow.test(text) && !words.slice(1).some(({ cut }) => cut > 1) ? toPrevent.exec(text) : null
+  return found ? textOf(words).slice(0, found.index).split(' ').length - 1 : undefined
+}
+
 /** "How long can a pack stay full": asked before it is done, and nothing that was. */
 export const asksHowLong = ({ marked: { words }, has }: Told): boolean =>
   howLong.test(textOf(words)) && !has('longAgo') && !words.slice(1).some(({ cut }) => cut > 0)

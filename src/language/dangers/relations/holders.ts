@@ -15,7 +15,7 @@ export function isOfHolder({ marked: { words } }: Told): boolean {
 
 const label = /^(?:label|labels|sticker|stickers)$/
 const whole = /^(?:foil|pouch|skin|corner|edge|edges|side|wrap|shrink|dent\w*|leak\w*|punctur\w*|pierc\w*)$/
-const mostApart = 4
+const mostApart = 5
 
 /** "The label is torn", "a scratched sticker": paper, and no foil below it is spoken of. */
 export function isOfLabel(told: Told): boolean {
@@ -24,7 +24,12 @@ export function isOfLabel(told: Told): boolean {
   const isNear = (at: number) => {
     const from = words.slice(0, at).findLastIndex(({ w }) => label.test(w))
     const isBehind = from >= 0 && at - from <= mostApart && !crossesClause(told, from, at)
-    return label.test(words[at + 1]?.w ?? '') || (isBehind && !words.slice(from, at).some(({ w }) => named.test(w)))
+    // "The label of my battery is torn".
+    const isItsOwn = /^(?:of|on|from)$/.test(words[from + 1]?.w ?? '')
+    return (
+      label.test(words[at + 1]?.w ?? '') ||
+      (isBehind && (isItsOwn || !words.slice(from, at).some(({ w }) => named.test(w))))
+    )
   }
   return hurt.length > 0 && hurt.every(isNear) && !words.some(({ w }) => whole.test(w))
 }

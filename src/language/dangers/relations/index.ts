@@ -2,6 +2,7 @@
 
 import { cutoffTooHigh } from './cutoff.ts'
 import { deadCell } from './dead-cell.ts'
+import { typeInDoubt } from './label.ts'
 import type { Relation } from './relation.ts'
 import { childAlone, childrensRoom, leavesRoom } from './rooms.ts'
 import { modeByMistake, wrongCharger, wrongCount, wrongMode } from './setting.ts'
@@ -29,4 +30,5 @@ export const relations: readonly Relation[] = [
   wetDevice,
   chargedInWet,
   withoutCharger,
+  typeInDoubt,
 ]

@@ -6,7 +6,7 @@ import { isBurnAsked, isFireAsked, isFireFought, isPartBurnt } from './burning.t
 import { isJustFull } from './full.ts'
 import { asksBeforehand, asksHowLong } from './general.ts'
 import { isOfHolder, isOfLabel } from './holders.ts'
-import { isLabelled, isRoundCell, isTimeUnknown } from './label.ts'
+import { isLabelled, isRoundCell, isTimeUnknown, isUsedUp } from './label.ts'
 import { isOneCount, isOneKind } from './one-kind.ts'
 import type { Told } from './relation.ts'
 import { isAmongChildren, isChildAsking, isDoneByChild, isPlaceOfCharger, isWhereOneSleeps } from './rooms.ts'
@@ -53,6 +53,7 @@ export const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
   storedFull: told => asksHowLong(told) || asksBeforehand(told),
   unattended: told => isPlaceOfCharger(told) || isOfKnowing(told) || (asksBeforehand(told) && !told.has('charging')),
   injury: isBurnAsked,
+  unknownPack: isUsedUp,
   noCharger: isLoad,
   badLead: isHotCharger,
   revive: ({ has }) => has('swapPolarity'),

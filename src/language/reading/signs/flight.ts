@@ -27,6 +27,23 @@ export const isChargedWithin = (text: string, values: readonly Candidate[]): boo
   !values.some(({ kind, remains }) => remains || kind === 'capacity') &&
   values.some(({ kind, cue = '', next = '' }) => kind === 'duration' && /^(?:in|within)$/.test(cue) && !past.has(next))
 
+const draws = /\b(?:draws?|drawing|takes|uses|needs|pulls|eats|consumes|sips)\b/i
+const runsOn = /\b(?:run|runs|last|lasts|power|feed|keep|carry)\b/i
+
+/** "It draws 0.4 W, how many days would a 4S 5000 run it": the pack runs something. */
+export const isRunBy = (text: string, values: readonly Candidate[]): boolean =>
+  values.some(({ kind }) => kind === 'power') &&
+  draws.test(text) &&
+  runsOn.test(text) &&
+  /\bhow (?:long|many (?:days|hours|minutes|nights|weeks))\b/i.test(text) &&
+  !charges.test(text)
+
+/** "Used 1850 of a 2700 in 5:30, what timer": so much of a flight, and no charge. */
+export const asksTimer = (text: string, values: readonly Candidate[]): boolean =>
+  /\btimer\b/i.test(text) &&
+  values.some(({ kind }) => kind === 'duration' || kind === 'clock') &&
+  values.filter(({ kind, pack }) => kind === 'capacity' || pack?.capacity_Ah !== undefined).length > 1
+
 const takesOff =
   /\b(?:pull|unplug|disconnect|interrupt|stop|take)(?:s|ing|ping)?\b(?: (?:it|them|the (?:pack|charge|lot)|charging))?(?: (?:off|out|away))?(?: the charger)? (?:after|at|in)\b/i
 const asksShare = /\bhow (?:full|much|far)\b|%|\bper ?cent\b|\b(?:what|which) (?:level|share)\b/i

@@ -41,6 +41,15 @@ export const ofClub = /\b(?:our|club(?:'?s)?|all the|here)\b.*\bchargers?\b|\bch
 export const asksNeed =
   /\b(?:what|how (?:much|many|big|large|strong|powerful))\b.*\b(?:generator|supply|psu|inverter|adapt[eo]r|brick|source|outlet|station)s?\b.{0,12}\b(?:have to|has to|had to|must|needs? to|should|got to) (?:\w+ )?(?:deliver|give|supply|provide|put out|feed|be)\b/i
 
+/** "How many 3S 2200 will the 30 Ah box lift": what feeds is told, and so many packs are asked for. */
+export const asksPacks = (text: string, values: readonly Candidate[]): boolean =>
+  /\bhow many (?!amps?\b|minutes?\b|hours?\b|volts?\b|watts?\b|m?ah\b|wh\b|cells?\b|times? (?:did|have)\b)/i.test(
+    text,
+  ) && values.some(({ kind, text: of }) => kind === 'source' && /\d(?:m?Ah|Wh)\b/.test(of))
+
+/** "Five batteries, but one charger, one output": they take their turns. */
+export const oneForAll = /\b(?:one|single|a single|only one) (?:charger|output|outlet|port|channel)\b/i
+
 /** What a source gives decides, and not what it holds. */
 export const atOnce = /\b(?:at (?:once|a time|the same time)|in parallel|simultaneously|together)\b/i
 

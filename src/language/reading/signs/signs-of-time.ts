@@ -1,7 +1,7 @@
 // What a time in a sentence says of which command is meant: it may be one in the air, or one that a charge may take.
 
 import { namesLoad } from '../../parts/loads.ts'
-import { asksFlightTime, isChargedWithin, isCutShort, isLeftBefore, waitsToFly } from './flight.ts'
+import { asksFlightTime, asksTimer, isChargedWithin, isCutShort, isLeftBefore, isRunBy, waitsToFly } from './flight.ts'
 import { isOfOne, type Sign, takes } from './sign.ts'
 
 export const signsOfTime: readonly Sign[] = [
@@ -34,7 +34,16 @@ export const signsOfTime: readonly Sign[] = [
     meant: command => takes(command, 'pack', 'device'),
     from: command => isOfOne(command) || takes(command, 'energy', 'duration'),
     holds: ({ text, values, pack }) =>
-      pack !== undefined && namesLoad(text) && values.some(({ kind }) => kind === 'current' || kind === 'power'),
+      pack !== undefined &&
+      ((namesLoad(text) && values.some(({ kind }) => kind === 'current' || kind === 'power')) || isRunBy(text, values)),
+    isNoWords: true,
+  },
+  // "Used 1850 of a 2700 in 5:30, what do I set the timer to": how long it may be flown.
+  {
+    meant: command => takes(command, 'energy', 'duration'),
+    from: command => takes(command, 'pack'),
+    holds: ({ text, values }) => asksTimer(text, values),
+    isNoWords: true,
   },
   // "At 3 A, how long till I can fly": it is charged, and not flown at that.
   {

@@ -16,10 +16,12 @@ import {
   asksAtOnce,
   asksEnd,
   asksNeed,
+  asksPacks,
   inTurn,
   isLabelTakenAlong,
   isTakenAlong,
   ofClub,
+  oneForAll,
   standsThere,
   tookSoMuch,
 } from './said-of-it.ts'
@@ -83,13 +85,27 @@ export const signs: readonly Sign[] = [
     meant: command => takes(command, 'packs', 'ports'),
     from: isOfOne,
     holds: ({ text, values, pack }) =>
-      inTurn.test(text) && ((pack?.count ?? 1) > 1 || (pack !== undefined && values.some(countsPacks))),
+      (inTurn.test(text) || oneForAll.test(text)) &&
+      ((pack?.count ?? 1) > 1 || (pack !== undefined && values.some(countsPacks))),
   },
   // "What does the generator have to deliver for these": what feeds them.
   {
     meant: command => command.name === 'supply',
     from: () => true,
     holds: ({ text, pack }) => pack !== undefined && asksNeed.test(text),
+    isNoWords: true,
+  },
+  // "How many 3S 2200 will the 30 Ah box lift": none of them alone is charged.
+  {
+    meant: command => command.name === 'source',
+    from: isOfOne,
+    holds: ({ text, values, pack }) => pack !== undefined && asksPacks(text, values),
+  },
+  // "Eight 4S 5000 a day, 31 p a kilowatt-hour": what it costs is worked out.
+  {
+    meant: command => takes(command, 'price', 'energy'),
+    from: () => true,
+    holds: ({ values, pack }) => pack !== undefined && values.some(({ kind }) => kind === 'price'),
     isNoWords: true,
   },
   // "A 900 W generator, how many 6S 5000 at the same time": what it gives, and not what it holds.
