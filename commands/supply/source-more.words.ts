@@ -1,10 +1,8 @@
 // How large a source must be, in words, and the picture of a battery that feeds a charger.
 
-import type { Setting } from '../../src/charging/setting/setting.ts'
 import { drainCurve } from '../../src/charging/simulation/drain-curve.ts'
 import { drawsOf } from '../../src/charging/simulation/supply-run.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
-import type { Situation } from '../../src/charging/situation/situation.ts'
 import type { SourcePlan } from '../../src/charging/sources/source-plan.ts'
 import { leadAcidLimits } from '../../src/charging/things/lead-acid.ts'
 import { powerBankEfficiency } from '../../src/charging/things/practice.ts'
@@ -23,16 +21,6 @@ export function sizeWords({ count, all_Wh, station_Wh, deepCycle_Ah, setting }: 
     say`That is a power bank or power station of ${show.energy(Math.ceil(station_Wh))} or more, or a 12 V leisure battery of ${show.capacity(Math.ceil(deepCycle_Ah))} or more, which gives half of its label.`,
     say`It must give ${show.power(Math.ceil(setting.input_W))} for each pack that is charged at the same time, at ${show.current(setting.current_A)} and ${show.perCell(setting.cutoff.perCell_V)} per cell.`,
   ]
-}
-
-/** What a lead of one's own takes at the most that the charger draws. */
-export function leadWorking({ lead }: Situation, { input_A }: Setting, { say, show }: Locale): Text | undefined {
-  if (!lead) return undefined
-  const { resistance_ohm, most_A } = lead
-  const bears = say`Lead: ${show.resistance(resistance_ohm)} out and back, bears ${show.current(most_A)} for long`
-  return input_A === undefined
-    ? say`${bears}.`
-    : say`${bears}; at ${show.current(input_A)} it takes ${show.voltage(input_A * resistance_ohm)}.`
 }
 
 export function sizeWorking(

@@ -1,6 +1,7 @@
 // What is said of a plan on a source, and what could be asked next.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import { countsLead } from '../../src/charging/setting/input.ts'
 import { countedPacks } from '../../src/charging/simulation/supply-run.ts'
 import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import type { Locale } from '../../src/ground/locale.ts'
@@ -10,10 +11,11 @@ import { logWords } from '../log/learned.words.ts'
 import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
 import { asksAgain } from '../shared/next.ts'
+import { leadAssumed, leadWorking, ofLeadWords } from '../shared/own-lead.words.ts'
 import { cite, heldDown, houseWorking, inputWorking, menuWords, settingWorking } from '../shared/setting.words.ts'
 import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
 import { type Counted, source } from './source.ts'
-import { drainPictures, leadWorking, sizeWords, sizeWorking } from './source-more.words.ts'
+import { drainPictures, sizeWords, sizeWorking } from './source-more.words.ts'
 
 export const sourceWords: WordsOf<typeof source> = locale => {
   const { say, show, own } = locale
@@ -45,8 +47,7 @@ export const sourceWords: WordsOf<typeof source> = locale => {
       },
       temperature,
       apart,
-      gauge: { about: say`of a lead of your own before the charger`, as: text => say`by a lead of ${text}` },
-      length: { about: say`of that lead from end to end`, as: text => say`${text} long` },
+      ...ofLeadWords(locale),
       ...logWords(locale),
     },
     answer: plan =>
@@ -85,7 +86,7 @@ export const sourceWords: WordsOf<typeof source> = locale => {
     working: (plan, { source: feeding, pack: charged }) => [
       ...(plan.kind === 'plan' ? planWorking(plan, locale) : sizeWorking(plan, locale)),
       ...sourceWorking(feeding, plan.setting.feed, locale),
-      leadWorking(plan.permit.situation, plan.setting, locale),
+      leadWorking(plan.permit.situation.lead, plan.setting.input_A, locale),
       ...settingWorking(plan.setting, charged, locale),
       inputWorking(plan.setting, locale),
       ...houseWorking(plan.permit.situation, plan.setting.cutoff, locale),
@@ -100,9 +101,7 @@ export const sourceWords: WordsOf<typeof source> = locale => {
       asked.source?.kind === 'battery' && asked.charged === undefined
         ? say`the source battery is taken to be full and to hold what its label says`
         : undefined,
-      (asked.gauge === undefined) === (asked.length === undefined)
-        ? undefined
-        : say`the lead is not counted: its gauge and its length together tell what it takes`,
+      leadAssumed(asked, countsLead(asked.source), locale),
       ...sourceAssumed(asked.source, locale, asked.charged),
     ],
     next: (plan, asked) => {

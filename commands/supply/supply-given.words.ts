@@ -55,6 +55,8 @@ export const suppliedWords = (
 
 function gives(source: Source, { offer, power_W, current_A, lowest_V }: Feed, { say, show, own }: Locale): Text {
   const name = own(sourceKind.write(source))
+  if (offer && lowest_V !== undefined && lowest_V < offer.voltage_V)
+    return say`${name} gives ${show.power(power_W)} behind that lead: ${show.voltage(lowest_V)} at its ${show.current(current_A ?? offer.current_A)}.`
   if (offer)
     return say`${name} gives ${show.power(power_W)} here: ${show.voltage(offer.voltage_V)} and up to ${show.current(offer.current_A)}.`
   return current_A === undefined || lowest_V === undefined

@@ -29,6 +29,8 @@ interface AskedOf {
   readonly chemistry?: CellType | undefined
   readonly load: Chargers
   readonly voltage?: number | undefined
+  /** Of a lead of one's own. */
+  readonly gauge?: number | undefined
 }
 
 export const usbNamed = ({ supply_W }: UsbChoice): string =>
@@ -85,16 +87,18 @@ export function flatOutWords(
 }
 
 function suppliesWords(
-  { input_W, usb, benches }: Supplies,
-  { load: { count }, voltage }: AskedOf,
+  { usb, benches }: Supplies,
+  { load: { count }, voltage, gauge }: AskedOf,
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show, own } = locale
+  if (gauge !== undefined && !usb && benches.length === 0)
+    return [say`That lead does not carry it: take a thicker or a shorter one, or less current.`]
   if (voltage !== undefined) {
     const [bench] = benches
     if (!bench) return [say`No supply of ${show.voltage(voltage)} feeds a charger.`]
     return [
-      say`At ${show.voltage(voltage)} that is ${show.current(input_W / voltage)}: take a supply of ${show.current(bench.current_A)} or more, so that it does not run at its limit.`,
+      say`At ${show.voltage(voltage)} that is ${show.current(bench.drawn_A)}: take a supply of ${show.current(bench.current_A)} or more, so that it does not run at its limit.`,
     ]
   }
   return [

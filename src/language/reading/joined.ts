@@ -5,8 +5,7 @@ import { socOf, startOf } from '../../charging/things/level.ts'
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { conceptsIn } from '../model/concepts.ts'
-import type { Ranked } from '../model/index.ts'
-import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
+import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readAnyState } from '../things/state.ts'
 import { asksFlightTime, isChargedWithin, waitsToFly } from './flight.ts'
 import { asksAge, asksEnd, inTurn, isTakenAlong, ofClub, standsThere, tookSoMuch } from './said-of-it.ts'
@@ -58,7 +57,19 @@ const aLittle = 0.05
 const fullness = (level: Pick<Candidate, 'text'> | undefined): number =>
   (level && attempt(() => socOf(startOf(readAnyState(level.text).value, lipo, {}), lipo))) ?? Number.NaN
 
-const signs: readonly Sign[] = [
+/** What a charge is asked about: not whether a wire will do. */
+const asksCharge = /\b(?:how (?:long|many)|(?:what|which) (?:current|amps|supply)|what (?:do|should|can) i set|plan)\b/i
+
+export const signs: readonly Sign[] = [
+  // "How long does a 4S 1500 take from a 12 V supply over 5 m of AWG 16": the lead is a part of the charge, and not asked about.
+  {
+    meant: command => takes(command, 'gauge') && (takes(command, 'pack') || takes(command, 'packs')),
+    from: command => takes(command, 'gauge', 'drop'),
+    holds: ({ text, values, pack }) =>
+      pack !== undefined &&
+      ['gauge', 'length'].every(of => values.some(({ kind }) => kind === of)) &&
+      asksCharge.test(text),
+  },
   // "How healthy is wren", and nothing else told: its age, and not what it holds.
   {
     meant: command => takes(command, 'resistance', 'one', 'other'),
@@ -188,29 +199,3 @@ const signs: readonly Sign[] = [
     isNoWords: true,
   },
 ]
-
-/** What sounds like one command is another, where a sign says so. */
-export const bySigns = (
-  ranked: readonly Ranked[],
-  text: string,
-  values: readonly Candidate[],
-  vocabulary: Vocabulary,
-): readonly Ranked[] => {
-  const sentence = { text, values, pack: values.find(({ pack }) => pack?.capacity_Ah !== undefined)?.pack }
-  return signs.reduce((likely, { meant: isMeant, from, holds, isNoWords }) => {
-    const meant = vocabulary.find(isMeant)
-    if (!meant || !holds(sentence, meant)) return likely
-    const givers = new Set<string>(vocabulary.filter(one => one !== meant && from(one)).map(({ name }) => name))
-    if (isNoWords) for (const intent of ['handbook', 'trouble', 'smalltalk', 'notours']) givers.add(intent)
-    const sum = likely.reduce((all, { intent, share }) => (givers.has(intent) ? all + share : all), 0)
-    return likely
-      .map(one =>
-        one.intent === meant.name
-          ? { ...one, share: one.share + sum }
-          : givers.has(one.intent)
-            ? { ...one, share: 0 }
-            : one,
-      )
-      .toSorted((a, b) => b.share - a.share)
-  }, ranked)
-}
