@@ -3,7 +3,8 @@
 import type { WordsOf } from '../../src/assistant/command.ts'
 import { countsLead } from '../../src/charging/setting/input.ts'
 import { countedPacks } from '../../src/charging/simulation/supply-run.ts'
-import { chargerEfficiency } from '../../src/charging/things/practice.ts'
+import { otherSpread } from '../../src/charging/sources/source-plan.ts'
+import { chargerEfficiencies, chargerEfficiency, efficienciesOf } from '../../src/charging/things/practice.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { countKind } from '../../src/language/kinds/values.ts'
@@ -143,6 +144,8 @@ function carriedWords(plan: Counted, locale: Locale): Text {
   const maybe = between.high > between.low ? say`, maybe ${show.number(between.high, 0)}` : say``
   const isEndless = most >= countedPacks
   if (count === undefined) {
+    if (between.low === 0)
+      return say`Just about: it charges ${packs(planned)}${inTurn} in about ${all} where it loses no more than is usual; none is sure.`
     return isEndless
       ? say`It charges at least ${packs(most)}${inTurn} in about ${all}.`
       : say`It charges ${packs(between.low)}${maybe}${inTurn} in about ${all}.`
@@ -150,7 +153,8 @@ function carriedWords(plan: Counted, locale: Locale): Text {
   if (!enough)
     return planned === 1 ? say`That one takes about ${all}.` : say`Those take about ${all}, one after another.`
   if (count > between.low) {
-    return say`Just about: it charges ${packs(count)}${inTurn} in about ${all} where it loses no more than is usual; ${show.number(between.low, 0)} are sure.`
+    const sure = between.low === 0 ? say`none is sure` : say`${show.number(between.low, 0)} are sure`
+    return say`Just about: it charges ${packs(count)}${inTurn} in about ${all} where it loses no more than is usual; ${sure}.`
   }
   const atMost = isEndless
     ? say`at least ${show.number(most, 0)}`
@@ -194,14 +198,21 @@ function stopWords({ setting, permit }: Counted, { say, show }: Locale): Text | 
 }
 
 /** The energies of one pack and of all, and that they add up. */
-function planWorking({ setting, each, planned, balance }: Counted, locale: Locale): readonly Text[] {
+function planWorking(
+  { setting, each, planned, balance, between, permit }: Counted,
+  locale: Locale,
+): readonly (Text | undefined)[] {
   const { say, show } = locale
   const { energy_Wh } = each.charge
   const { efficiency } = setting
+  const { low, high } = efficienciesOf(permit.situation.charger)
   const rule = efficiency === chargerEfficiency.value ? cite(chargerEfficiency, locale) : say`efficiency of the charger`
   return [
     say`One pack: ${show.energy(energy_Wh)} ÷ ${show.number(efficiency, 2)} = ${show.energy(energy_Wh / efficiency)} at the charger's input (${rule}).`,
     say`Energy for ${show.number(planned, 0)}: out of the source ${show.energy(balance.sourceOut_Wh)} = into the packs ${show.energy(balance.intoPacks_Wh)} + lost in the charger ${show.energy(balance.converterLoss_Wh)} + lost in the source ${show.energy(balance.sourceLoss_Wh)}.`,
+    between && between.high > between.low
+      ? say`Sure and at best: the charger passes on ${show.percent(low)} and ${show.percent(high)}; ${cite(otherSpread, locale)} (${cite(chargerEfficiencies, locale)}).`
+      : undefined,
     say`Times count the charges only, not the swapping of packs.`,
   ]
 }

@@ -11,7 +11,7 @@ import type { Charger } from '../things/charger.ts'
 import { practice, published } from '../things/cited.ts'
 import { noHouseLimits } from '../things/house-limits.ts'
 import type { Pack } from '../things/pack.ts'
-import { chargerEfficiency } from '../things/practice.ts'
+import { efficiencyOf } from '../things/practice.ts'
 import type { Offer, Source } from '../things/source.ts'
 import { anyCurrent, largestStep_A, nearestStep_A } from '../things/steps.ts'
 import { pdOffers } from '../things/usb-pd.ts'
@@ -44,7 +44,7 @@ export const carriedAlone = ({ situation: { charger, pack } }: Permit, cells: nu
 function carriedBySeries(given_W: number, charger: Charger | undefined, { chemistry, series: told }: Pack): Carried[] {
   const { minSeries = usualSeries.min, maxSeries = Math.max(usualSeries.max, told) } = charger ?? {}
   const currents = charger?.currents ?? anyCurrent
-  const efficiency = charger?.efficiency ?? chargerEfficiency.value
+  const efficiency = efficiencyOf(charger)
   return Array.from({ length: maxSeries - minSeries + 1 }, (_, index) => {
     const series = minSeries + index
     const cutoffPack_V = chemistry.full_V.value * series

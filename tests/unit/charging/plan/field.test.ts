@@ -49,7 +49,7 @@ describe('outlets', () => {
     const { charge, time_s, bands } = chargeTimeBand(chargeOf(permit, setting))
     expect(setting.current_A).toBe(1)
     expect(takes_min).toBe(1 + Math.ceil(time_s.high / 60))
-    expect(takes_Wh).toBeCloseTo((charge.energy_Wh * bands().charge_Ah.high) / charge.charge_Ah / 0.85, 9)
+    expect(takes_Wh).toBeCloseTo((charge.energy_Wh * bands().charge_Ah.high) / charge.charge_Ah / 0.8, 9)
     expect(alone.output_W).toBeCloseTo(12.6, 9)
     expect(charges(alone)).toEqual([
       [
