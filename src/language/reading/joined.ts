@@ -57,8 +57,10 @@ const aLittle = 0.05
 const fullness = (level: Pick<Candidate, 'text'> | undefined): number =>
   (level && attempt(() => socOf(startOf(readAnyState(level.text).value, lipo, {}), lipo))) ?? Number.NaN
 
-/** What a charge is asked about: not whether a wire will do. */
-const asksCharge = /\b(?:how (?:long|many)|(?:what|which) (?:current|amps|supply)|what (?:do|should|can) i set|plan)\b/i
+/** What a charge is asked about, and what a wire is. */
+const asksCharge =
+  /\b(?:how long|how many (?!amp|volt|watt)|(?:what|which) (?:current|amps|supply)|what (?:do|should|can) i set|plan)\b/i
+const asksWire = /\b(?:carr(?:y|ies)|bears?|los[es]|loss|drops?|dropped|fuse|thick|thin|enough)\b/i
 
 export const signs: readonly Sign[] = [
   // "How long does a 4S 1500 take from a 12 V supply over 5 m of AWG 16": the lead is a part of the charge, and not asked about.
@@ -68,7 +70,9 @@ export const signs: readonly Sign[] = [
     holds: ({ text, values, pack }) =>
       pack !== undefined &&
       ['gauge', 'length'].every(of => values.some(({ kind }) => kind === of)) &&
-      asksCharge.test(text),
+      asksCharge.test(text) &&
+      !asksWire.test(text),
+    isNoWords: true,
   },
   // "How healthy is wren", and nothing else told: its age, and not what it holds.
   {
