@@ -7,11 +7,12 @@ import { plannedOf, timedCharge } from '../../src/charging/setting/timed-charge.
 import { currentKind } from '../../src/language/kinds/values.ts'
 import { byLog, recallFromLog } from '../log/log-recall.ts'
 import { chargeTold, currentOn, ofCharge, stopFigures } from '../shared/charging.ts'
+import { ofLead } from '../shared/own-lead.ts'
 
 export const current = command({
   name: 'current',
   shelf: 'charge current',
-  takes: { ...ofCharge, current: optional(currentKind), ...byLog },
+  takes: { ...ofCharge, ...ofLead, current: optional(currentKind), ...byLog },
 
   examples: [
     'current pack: 3S 720 LiHV charger: 0.3/0.8/1.5/3A',

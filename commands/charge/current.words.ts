@@ -1,6 +1,7 @@
 // What is said of a setting, and what could be asked next.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import { countsLead } from '../../src/charging/setting/input.ts'
 import type { Setting } from '../../src/charging/setting/setting.ts'
 import { heldBelow } from '../../src/charging/setting/shared-charger.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'
@@ -14,6 +15,7 @@ import { costWords, startWords } from '../shared/charge.words.ts'
 import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords, stopFigureNames } from '../shared/charging.words.ts'
 import { asksAgain } from '../shared/next.ts'
+import { leadAssumed, leadWorking, ofLeadWords } from '../shared/own-lead.words.ts'
 import { heldDown, houseWorking, inputWorking, menuWords, settingWorking } from '../shared/setting.words.ts'
 import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
 import { current } from './current.ts'
@@ -25,6 +27,7 @@ export const currentWords: WordsOf<typeof current> = locale => {
     asks: [own('what current for a 4S 1500 LiPo'), own('what do I set for a 3S 720 LiHV on a 0.3/0.8/1.5/3A charger')],
     takes: {
       ...ofChargeWords(locale),
+      ...ofLeadWords(locale),
       current: { about: say`one that you have in mind; the advised one when not said`, as: text => say`at ${text}` },
       ...logWords(locale),
     },
@@ -57,9 +60,13 @@ export const currentWords: WordsOf<typeof current> = locale => {
       ...settingWorking(setting, pack, locale),
       ...houseWorking(setting.permit.situation, setting.cutoff, locale),
       ...sourceWorking(source, setting.feed, locale),
+      leadWorking(setting.permit.situation.lead, setting.input_A, locale),
       inputWorking(setting, locale),
     ],
-    assumed: (_, { source }) => sourceAssumed(source, locale),
+    assumed: (_, asked) => [
+      leadAssumed(asked, countsLead(asked.source), locale),
+      ...sourceAssumed(asked.source, locale),
+    ],
     next: ({ current_A, limits: [limit] }, asked) => {
       const again = asksAgain(current.takes, asked)
       const at = (value_A: number) => ({ current: currentKind.write(value_A) })

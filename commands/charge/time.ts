@@ -10,6 +10,7 @@ import { capacityKind, clockKind, currentKind, durationKind, resistanceKind } fr
 import { lengthBetween_s } from '../../src/language/quantities/clock.ts'
 import { byLog, recallFromLog } from '../log/log-recall.ts'
 import { chargeTold, currentOn, ofCharge, stopFigures } from '../shared/charging.ts'
+import { ofLead } from '../shared/own-lead.ts'
 import { endsFirst } from '../shared/problems.words.ts'
 import { endKind } from './end-kind.ts'
 
@@ -20,6 +21,7 @@ const takes = {
   or: optional(currentKind),
   charger,
   source,
+  ...ofLead,
   from,
   to,
   until: optional(endKind),

@@ -1,6 +1,7 @@
 // What is said of how long a charge takes, and what could be asked next.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import { countsLead } from '../../src/charging/setting/input.ts'
 import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
 import type { Band } from '../../src/charging/things/chemistry.ts'
 import { chargeChart } from '../../src/charts/charge-chart.ts'
@@ -16,6 +17,7 @@ import { balancerAssumed, chargeWorking, costWords, startWords, takesWords } fro
 import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords, stopFigureNames } from '../shared/charging.words.ts'
 import { asksAgain } from '../shared/next.ts'
+import { leadAssumed, leadWorking, ofLeadWords } from '../shared/own-lead.words.ts'
 import { heldDown, houseWorking, menuWords } from '../shared/setting.words.ts'
 import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
 import { isLength } from './end-kind.ts'
@@ -32,6 +34,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
     ],
     takes: {
       ...ofChargeWords(locale),
+      ...ofLeadWords(locale),
       from: { about: say`where the pack stands now; its floor when not said`, as: text => say`from ${text}` },
       current: { about: say`set on the charger; the advised one when not said`, as: text => say`at ${text}` },
       or: { about: say`another current, to compare`, as: text => say`or at ${text}` },
@@ -91,6 +94,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
       return [
         ...chargeWorking({ ...timed, pack: situation.pack }, timed, locale),
         ...sourceWorking(situation.source, timed.setting.feed, locale),
+        leadWorking(situation.lead, timed.input_A, locale),
         ...houseWorking(situation, timed.setting.cutoff, locale),
         timed.now && asked.start === undefined ? clockWords(timed.time_s, timed.now, locale) : undefined,
       ]
@@ -107,6 +111,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
           ? say`set to the advised current, ${show.current(current_A)}, all that ${limitHolders(locale)[bound.kind]}`
           : { text: say`set to the advised current, ${show.current(current_A)}`, isShown: true },
       balancing && (asked.balance ?? asked.charger?.balance_A) === undefined ? balancerAssumed(locale) : undefined,
+      leadAssumed(asked, countsLead(asked.source), locale),
       ...sourceAssumed(asked.source, locale),
     ],
     next: ({ current_A, setting, speaksFirst }, asked) => {

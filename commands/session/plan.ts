@@ -16,6 +16,7 @@ import { lengthBetween_s } from '../../src/language/quantities/clock.ts'
 import type { StandingSource } from '../../src/language/things/standing.ts'
 import { byLog, recallFromLog } from '../log/log-recall.ts'
 import { ofCharge } from '../shared/charging.ts'
+import { leadTold, ofLead } from '../shared/own-lead.ts'
 
 const takes = {
   packs: required(sessionPacksKind),
@@ -28,6 +29,7 @@ const takes = {
   flights: optional(countKind),
   temperature: optional(temperatureKind),
   apart: ofCharge.apart,
+  ...ofLead,
   ...byLog,
 }
 
@@ -96,6 +98,7 @@ function fieldOf(asked: AskedPlan, { house, dangers, doubts, learned }: Context)
     chargers: outputsOf(asked),
     shared_W: asked.chargers?.length === 1 && (asked.ports ?? 1) > 1 ? asked.chargers[0]?.item.power_W : undefined,
     sources: sources.flatMap(({ count, item }) => Array.from({ length: count }, () => fieldSource(item, house))),
+    lead: leadTold(asked),
     readyBy_s: by ?? (start && ready && lengthBetween_s(start, ready)),
     flights,
     around: { house, dangers, doubts, learned },

@@ -2,6 +2,7 @@
 
 import type { WordsOf } from '../../src/assistant/command.ts'
 import { sumOf } from '../../src/charging/numbers/sum.ts'
+import { countsLead } from '../../src/charging/setting/input.ts'
 import { planChart } from '../../src/charts/plan-chart.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import { stepped_s } from '../../src/ground/show.ts'
@@ -10,6 +11,7 @@ import { type Clock, clockAfter, writeClock } from '../../src/language/quantitie
 import { logWords } from '../log/learned.words.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
 import { asksAgain } from '../shared/next.ts'
+import { leadAssumed, leadWorking, ofLeadWords } from '../shared/own-lead.words.ts'
 import { sourceAssumed } from '../shared/source.words.ts'
 import { type Planned, plan } from './plan.ts'
 import * as said from './session.words.ts'
@@ -43,6 +45,7 @@ export const planWords: WordsOf<typeof plan> = locale => {
       flights: { about: say`how many packs are wanted ready; all when not said`, as: text => say`for ${text} flights` },
       temperature: { about: say`of the cells; a room when not said`, as: text => say`cells at ${text}` },
       apart: ofChargeWords(locale).apart,
+      ...ofLeadWords(locale),
       ...logWords(locale),
     },
     answer: (planned, asked) => {
@@ -67,6 +70,7 @@ export const planWords: WordsOf<typeof plan> = locale => {
         ...charges.map(charge => said.chargeLine(charge, names, locale)),
         ...said.leftLines(planned, field, locale),
         ...said.sourceLines(planned, names, locale),
+        leadWorking(field.lead, undefined, locale),
         ...said.chargerLines(field, locale),
         say`Each charge counts with the long end of its time, and a minute to look at the pack, feel it and connect it (common practice); one that has just flown cools down before its turn.`,
         say`Each charger stays on one source and within its share of that power through the session, so that a charge which ends early or late overloads nothing.`,
@@ -94,6 +98,11 @@ export const planWords: WordsOf<typeof plan> = locale => {
           ? say`each pack counts for one flight; the other ${show.number(flights - total, 0)} need a pack charged again after it has flown and cooled`
           : undefined,
         sumOf(fullAlready) > 0 ? say`packs charged to 99 % or more count as full` : undefined,
+        leadAssumed(
+          asked,
+          sources.some(({ source }) => countsLead(source)),
+          locale,
+        ),
         ...new Set(sources.flatMap(({ source }) => sourceAssumed(source, locale))),
       ]
     },

@@ -19,6 +19,7 @@ import {
   temperatureKind,
 } from '../../src/language/kinds/values.ts'
 import type { CellType } from '../../src/language/things/cell-type.ts'
+import { type AskedLead, leadTold } from './own-lead.ts'
 import { packWanted, tooLow } from './problems.words.ts'
 
 export const ofCharge = {
@@ -31,7 +32,7 @@ export const ofCharge = {
   apart: optional(apartKind),
 }
 
-interface AskedOfCharge {
+interface AskedOfCharge extends AskedLead {
   readonly pack: Pack
   readonly charger?: Charger | undefined
   readonly source?: Source | undefined
@@ -47,6 +48,7 @@ export const chargeTold = (asked: AskedOfCharge): Told & { readonly pack: Pack }
   pack: asked.pack,
   charger: asked.charger,
   source: asked.source,
+  lead: leadTold(asked),
   from: asked.from,
   to: asked.to,
   current_A: asked.current,

@@ -2,7 +2,7 @@
 
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
-import { type Lead, type LeadLoad, leadOf, thinnestLead } from '../../src/charging/leads/lead.ts'
+import { type Lead, type LeadLoad, leadOf, thinnestLead, usualAir_C } from '../../src/charging/leads/lead.ts'
 import { plugNames } from '../../src/charging/leads/plug.ts'
 import { mostCurrent_A, mostRise_K, wireArea_mm2 } from '../../src/charging/leads/wire.ts'
 import { chargerEfficiency } from '../../src/charging/things/practice.ts'
@@ -36,7 +36,6 @@ const takes = {
 /** Where a gauge is wanted and no limit is named. */
 export const usualShare = 0.03
 export const usual_V = 12
-export const usualAir_C = 20
 /** Where no length of a gauge is told the answer is one for each metre. */
 export const usualLength_m = 1
 

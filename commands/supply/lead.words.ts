@@ -1,7 +1,7 @@
 // What is said of a lead, and what could be asked next.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import type { LeadLoad } from '../../src/charging/leads/lead.ts'
+import { type LeadLoad, usualAir_C } from '../../src/charging/leads/lead.ts'
 import { type PlugName, plugs_A } from '../../src/charging/leads/plug.ts'
 import {
   airCooling,
@@ -19,7 +19,7 @@ import { joined, type Text } from '../../src/ground/text.ts'
 import { gaugeKind, lengthKind } from '../../src/language/kinds/values.ts'
 import { asksAgain } from '../shared/next.ts'
 import { cite } from '../shared/setting.words.ts'
-import { type LeadFound, lead, usual_V, usualAir_C, usualLength_m, usualShare, type Wire } from './lead.ts'
+import { type LeadFound, lead, usual_V, usualLength_m, usualShare, type Wire } from './lead.ts'
 
 export const leadWords: WordsOf<typeof lead> = locale => {
   const { say, show, own } = locale

@@ -1,13 +1,11 @@
 // How large a source must be, in words, and the picture of a battery that feeds a charger.
 
-import type { Setting } from '../../src/charging/setting/setting.ts'
 import { drainCurve } from '../../src/charging/simulation/drain-curve.ts'
 import { drawsOf } from '../../src/charging/simulation/supply-run.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
-import type { Situation } from '../../src/charging/situation/situation.ts'
-import type { SourcePlan } from '../../src/charging/sources/source-plan.ts'
+import { otherSpread, type SourcePlan } from '../../src/charging/sources/source-plan.ts'
 import { leadAcidLimits } from '../../src/charging/things/lead-acid.ts'
-import { powerBankEfficiency } from '../../src/charging/things/practice.ts'
+import { chargerEfficiencies, efficienciesOf, powerBankEfficiency } from '../../src/charging/things/practice.ts'
 import type { Chart } from '../../src/charts/chart.ts'
 import { drainChart } from '../../src/charts/drain-chart.ts'
 import type { Locale } from '../../src/ground/locale.ts'
@@ -25,24 +23,15 @@ export function sizeWords({ count, all_Wh, station_Wh, deepCycle_Ah, setting }: 
   ]
 }
 
-/** What a lead of one's own takes at the most that the charger draws. */
-export function leadWorking({ lead }: Situation, { input_A }: Setting, { say, show }: Locale): Text | undefined {
-  if (!lead) return undefined
-  const { resistance_ohm, most_A } = lead
-  const bears = say`Lead: ${show.resistance(resistance_ohm)} out and back, bears ${show.current(most_A)} for long`
-  return input_A === undefined
-    ? say`${bears}.`
-    : say`${bears}; at ${show.current(input_A)} it takes ${show.voltage(input_A * resistance_ohm)}.`
-}
-
 export function sizeWorking(
-  { count, one_Wh, all_Wh, each, setting, starter_Ah }: Sized,
+  { count, one_Wh, all_Wh, sure_Wh, each, setting, starter_Ah, permit }: Sized,
   locale: Locale,
 ): readonly Text[] {
   const { say, show } = locale
   const { starter, 'deep-cycle': deepCycle } = leadAcidLimits
   return [
     say`One pack: ${show.energy(each.charge.energy_Wh)} ÷ ${show.number(setting.efficiency, 2)} = ${show.energy(one_Wh)} at the charger's input; × ${show.number(count, 0)} = ${show.energy(all_Wh)}.`,
+    say`To be sure of that: × ${show.number(setting.efficiency, 2)} ÷ ${show.number(efficienciesOf(permit.situation.charger).low, 2)} ÷ ${show.number(1 - otherSpread.value, 2)} = ${show.energy(sure_Wh)} (${cite(chargerEfficiencies, locale)}; ${cite(otherSpread, locale)}).`,
     say`Power bank or power station: ÷ ${show.number(powerBankEfficiency.value, 2)} (${cite(powerBankEfficiency, locale)}).`,
     say`Leisure battery: ÷ ${show.voltage(deepCycle.restFloor_V.value)} ÷ ${show.number(deepCycle.share.value, 1)} (${cite(deepCycle.share, locale)}). A starter battery would have to be of ${show.capacity(Math.ceil(starter_Ah))} (${cite(starter.share, locale)}).`,
   ]

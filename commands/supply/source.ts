@@ -1,23 +1,14 @@
 // How many packs a source charges, what is left of it, and where to stop; or how large one must be for so many.
 
-import { type Asked, command, optional } from '../../src/assistant/command.ts'
+import { command, optional } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
-import { mostCurrent_A, wireResistance_ohm } from '../../src/charging/leads/wire.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
-import type { SourceLead } from '../../src/charging/situation/situation.ts'
 import { planSource, type SourcePlan } from '../../src/charging/sources/source-plan.ts'
 import { type SourceSize, sizeFor } from '../../src/charging/sources/source-size.ts'
-import {
-  countKind,
-  durationKind,
-  gaugeKind,
-  lengthKind,
-  percentKind,
-  sourceKind,
-} from '../../src/language/kinds/values.ts'
+import { countKind, durationKind, percentKind, sourceKind } from '../../src/language/kinds/values.ts'
 import { byLog, recallFromLog } from '../log/log-recall.ts'
 import { chargeTold, ofCharge } from '../shared/charging.ts'
-import { usualAir_C } from './lead.ts'
+import { ofLead } from '../shared/own-lead.ts'
 
 const { pack, charger, from, to, temperature, apart } = ofCharge
 const takes = {
@@ -32,8 +23,7 @@ const takes = {
   leave: optional(percentKind),
   temperature,
   apart,
-  gauge: optional(gaugeKind),
-  length: optional(lengthKind),
+  ...ofLead,
   ...byLog,
 }
 
@@ -50,12 +40,7 @@ export const source = command({
     'source source: panel 100W pack: 3S 2200 LiPo time: 4h',
   ],
   recall: recallFromLog,
-  situation: asked => ({
-    ...chargeTold(asked),
-    sourceSoc: asked.charged,
-    sourceKeeps: asked.leave,
-    lead: leadOf(asked),
-  }),
+  situation: asked => ({ ...chargeTold(asked), sourceSoc: asked.charged, sourceKeeps: asked.leave }),
   compute: (permit, asked): Counted | Sized => {
     const { count = 1, time } = asked
     if (!asked.source) return { kind: 'size', ...sizeFor(permit, count), count, permit }
@@ -80,12 +65,6 @@ export interface Counted extends SourcePlan {
   /** Packs in the time at hand, one after another. */
   readonly inTime: number | undefined
   readonly permit: Permit
-}
-
-/** Undefined where it is not told whole. */
-function leadOf({ gauge, length }: Pick<Asked<typeof takes>, 'gauge' | 'length'>): SourceLead | undefined {
-  if (gauge === undefined || length === undefined) return undefined
-  return { resistance_ohm: wireResistance_ohm(gauge, 2 * length), most_A: mostCurrent_A(gauge, usualAir_C) }
 }
 
 export interface Sized extends SourceSize {

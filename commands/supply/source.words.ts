@@ -1,8 +1,10 @@
 // What is said of a plan on a source, and what could be asked next.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import { countsLead } from '../../src/charging/setting/input.ts'
 import { countedPacks } from '../../src/charging/simulation/supply-run.ts'
-import { chargerEfficiency } from '../../src/charging/things/practice.ts'
+import { otherSpread } from '../../src/charging/sources/source-plan.ts'
+import { chargerEfficiencies, chargerEfficiency, efficienciesOf } from '../../src/charging/things/practice.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { countKind } from '../../src/language/kinds/values.ts'
@@ -10,10 +12,11 @@ import { logWords } from '../log/learned.words.ts'
 import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
 import { asksAgain } from '../shared/next.ts'
+import { leadAssumed, leadWorking, ofLeadWords } from '../shared/own-lead.words.ts'
 import { cite, heldDown, houseWorking, inputWorking, menuWords, settingWorking } from '../shared/setting.words.ts'
 import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
 import { type Counted, source } from './source.ts'
-import { drainPictures, leadWorking, sizeWords, sizeWorking } from './source-more.words.ts'
+import { drainPictures, sizeWords, sizeWorking } from './source-more.words.ts'
 
 export const sourceWords: WordsOf<typeof source> = locale => {
   const { say, show, own } = locale
@@ -45,8 +48,7 @@ export const sourceWords: WordsOf<typeof source> = locale => {
       },
       temperature,
       apart,
-      gauge: { about: say`of a lead of your own before the charger`, as: text => say`by a lead of ${text}` },
-      length: { about: say`of that lead from end to end`, as: text => say`${text} long` },
+      ...ofLeadWords(locale),
       ...logWords(locale),
     },
     answer: plan =>
@@ -85,7 +87,7 @@ export const sourceWords: WordsOf<typeof source> = locale => {
     working: (plan, { source: feeding, pack: charged }) => [
       ...(plan.kind === 'plan' ? planWorking(plan, locale) : sizeWorking(plan, locale)),
       ...sourceWorking(feeding, plan.setting.feed, locale),
-      leadWorking(plan.permit.situation, plan.setting, locale),
+      leadWorking(plan.permit.situation.lead, plan.setting.input_A, locale),
       ...settingWorking(plan.setting, charged, locale),
       inputWorking(plan.setting, locale),
       ...houseWorking(plan.permit.situation, plan.setting.cutoff, locale),
@@ -100,9 +102,7 @@ export const sourceWords: WordsOf<typeof source> = locale => {
       asked.source?.kind === 'battery' && asked.charged === undefined
         ? say`the source battery is taken to be full and to hold what its label says`
         : undefined,
-      (asked.gauge === undefined) === (asked.length === undefined)
-        ? undefined
-        : say`the lead is not counted: its gauge and its length together tell what it takes`,
+      leadAssumed(asked, countsLead(asked.source), locale),
       ...sourceAssumed(asked.source, locale, asked.charged),
     ],
     next: (plan, asked) => {
@@ -144,6 +144,8 @@ function carriedWords(plan: Counted, locale: Locale): Text {
   const maybe = between.high > between.low ? say`, maybe ${show.number(between.high, 0)}` : say``
   const isEndless = most >= countedPacks
   if (count === undefined) {
+    if (between.low === 0)
+      return say`Just about: it charges ${packs(planned)}${inTurn} in about ${all} where it loses no more than is usual; none is sure.`
     return isEndless
       ? say`It charges at least ${packs(most)}${inTurn} in about ${all}.`
       : say`It charges ${packs(between.low)}${maybe}${inTurn} in about ${all}.`
@@ -151,7 +153,8 @@ function carriedWords(plan: Counted, locale: Locale): Text {
   if (!enough)
     return planned === 1 ? say`That one takes about ${all}.` : say`Those take about ${all}, one after another.`
   if (count > between.low) {
-    return say`Just about: it charges ${packs(count)}${inTurn} in about ${all} where it loses no more than is usual; ${show.number(between.low, 0)} are sure.`
+    const sure = between.low === 0 ? say`none is sure` : say`${show.number(between.low, 0)} are sure`
+    return say`Just about: it charges ${packs(count)}${inTurn} in about ${all} where it loses no more than is usual; ${sure}.`
   }
   const atMost = isEndless
     ? say`at least ${show.number(most, 0)}`
@@ -195,14 +198,21 @@ function stopWords({ setting, permit }: Counted, { say, show }: Locale): Text | 
 }
 
 /** The energies of one pack and of all, and that they add up. */
-function planWorking({ setting, each, planned, balance }: Counted, locale: Locale): readonly Text[] {
+function planWorking(
+  { setting, each, planned, balance, between, permit }: Counted,
+  locale: Locale,
+): readonly (Text | undefined)[] {
   const { say, show } = locale
   const { energy_Wh } = each.charge
   const { efficiency } = setting
+  const { low, high } = efficienciesOf(permit.situation.charger)
   const rule = efficiency === chargerEfficiency.value ? cite(chargerEfficiency, locale) : say`efficiency of the charger`
   return [
     say`One pack: ${show.energy(energy_Wh)} ÷ ${show.number(efficiency, 2)} = ${show.energy(energy_Wh / efficiency)} at the charger's input (${rule}).`,
     say`Energy for ${show.number(planned, 0)}: out of the source ${show.energy(balance.sourceOut_Wh)} = into the packs ${show.energy(balance.intoPacks_Wh)} + lost in the charger ${show.energy(balance.converterLoss_Wh)} + lost in the source ${show.energy(balance.sourceLoss_Wh)}.`,
+    between && between.high > between.low
+      ? say`Sure and at best: the charger passes on ${show.percent(low)} and ${show.percent(high)}; ${cite(otherSpread, locale)} (${cite(chargerEfficiencies, locale)}).`
+      : undefined,
     say`Times count the charges only, not the swapping of packs.`,
   ]
 }

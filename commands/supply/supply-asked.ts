@@ -21,6 +21,7 @@ import {
   voltageKind,
 } from '../../src/language/kinds/values.ts'
 import { currentOn } from '../shared/charging.ts'
+import { leadTold, ofLead } from '../shared/own-lead.ts'
 
 export const takes = {
   source: optional(sourceKind),
@@ -32,6 +33,7 @@ export const takes = {
   voltage: optional(voltageKind),
   cable: optional(currentKind),
   draws: optional(drawnPowerKind),
+  ...ofLead,
 }
 
 export type AskedSupply = Asked<typeof takes>
@@ -49,11 +51,13 @@ export const told = (asked: AskedSupply, house: HouseLimits): Told & { readonly 
   const { current, cable = fullCable_A } = asked
   const { charger, count } = loadOf(asked)
   const source = asked.source ? behindCable(asked.source, cable) : ofVolts(asked.voltage)
-  const feed = source && inputOf({ source, house, charger }).feed
+  const lead = leadTold(asked)
+  const feed = source && inputOf({ source, house, charger, lead }).feed
   const around = {
     act: 'charge',
     charger,
     source,
+    lead,
     sourceShare_W: feed && feed.power_W / count,
     current_A: current === undefined || !cellsOf(asked) ? undefined : currentOn(charger, current),
   } as const

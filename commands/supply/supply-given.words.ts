@@ -6,7 +6,7 @@ import type { Permit } from '../../src/charging/situation/permit.ts'
 import type { Chargers, Demand } from '../../src/charging/sources/load.ts'
 import { type Carried, plainCable_A } from '../../src/charging/sources/supply.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
-import { chargerEfficiency } from '../../src/charging/things/practice.ts'
+import { chargerEfficiency, efficiencyOf } from '../../src/charging/things/practice.ts'
 import type { Source } from '../../src/charging/things/source.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
@@ -55,6 +55,8 @@ export const suppliedWords = (
 
 function gives(source: Source, { offer, power_W, current_A, lowest_V }: Feed, { say, show, own }: Locale): Text {
   const name = own(sourceKind.write(source))
+  if (offer && lowest_V !== undefined && lowest_V < offer.voltage_V)
+    return say`${name} gives ${show.power(power_W)} behind that lead: ${show.voltage(lowest_V)} at its ${show.current(current_A ?? offer.current_A)}.`
   if (offer)
     return say`${name} gives ${show.power(power_W)} here: ${show.voltage(offer.voltage_V)} and up to ${show.current(offer.current_A)}.`
   return current_A === undefined || lowest_V === undefined
@@ -75,7 +77,7 @@ function packsWords(
 ): Text {
   const { say, show, own } = locale
   const { pack, charger } = permit.situation
-  const { efficiency = chargerEfficiency.value } = charger ?? {}
+  const efficiency = efficiencyOf(charger)
   const each = load.count === 1 ? say`` : say` each`
   const drawn =
     feed.offer || feed.lowest_V === undefined
@@ -94,7 +96,7 @@ function packsWords(
 /** What each may put out, or all of them, where it does not carry them. */
 function flatOutWords({ feed, load, permit, mostAtOnce }: Given, all_W: number, { say, show }: Locale): Text {
   const { count, isAlike } = load
-  const { efficiency = chargerEfficiency.value } = permit.situation.charger ?? {}
+  const efficiency = efficiencyOf(permit.situation.charger)
   const takes = show.power(Math.ceil(all_W))
   const gives_W = show.power(Math.floor(feed.power_W))
   if (mostAtOnce !== undefined && mostAtOnce > 1) {
@@ -171,7 +173,7 @@ function shareLine(
 ): Text {
   const { say, show, own } = locale
   const power_W = Math.min(feed.power_W, sourceShare_W)
-  const efficiency = charger?.efficiency ?? chargerEfficiency.value
+  const efficiency = efficiencyOf(charger)
   const name = own(`${series}S ${pack.chemistry.name}`)
   const into_A = (power_W * efficiency) / cutoffPack_V
   const share = say`${name} at its cutoff: ${show.power(power_W)} × ${show.number(efficiency, 2)} ÷ ${show.voltage(cutoffPack_V)} = ${show.current(into_A)}`

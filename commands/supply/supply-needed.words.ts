@@ -10,7 +10,7 @@ import {
   type UsbChoice,
 } from '../../src/charging/sources/supply.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
-import { chargerEfficiency, plugShare } from '../../src/charging/things/practice.ts'
+import { chargerEfficiency, efficiencyOf, plugShare } from '../../src/charging/things/practice.ts'
 import { pdOffers } from '../../src/charging/things/usb-pd.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
@@ -29,6 +29,8 @@ interface AskedOf {
   readonly chemistry?: CellType | undefined
   readonly load: Chargers
   readonly voltage?: number | undefined
+  /** Of a lead of one's own. */
+  readonly gauge?: number | undefined
 }
 
 export const usbNamed = ({ supply_W }: UsbChoice): string =>
@@ -85,16 +87,18 @@ export function flatOutWords(
 }
 
 function suppliesWords(
-  { input_W, usb, benches }: Supplies,
-  { load: { count }, voltage }: AskedOf,
+  { usb, benches }: Supplies,
+  { load: { count }, voltage, gauge }: AskedOf,
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show, own } = locale
+  if (gauge !== undefined && !usb && benches.length === 0)
+    return [say`That lead does not carry it: take a thicker or a shorter one, or less current.`]
   if (voltage !== undefined) {
     const [bench] = benches
     if (!bench) return [say`No supply of ${show.voltage(voltage)} feeds a charger.`]
     return [
-      say`At ${show.voltage(voltage)} that is ${show.current(input_W / voltage)}: take a supply of ${show.current(bench.current_A)} or more, so that it does not run at its limit.`,
+      say`At ${show.voltage(voltage)} that is ${show.current(bench.drawn_A)}: take a supply of ${show.current(bench.current_A)} or more, so that it does not run at its limit.`,
     ]
   }
   return [
@@ -121,7 +125,7 @@ export function neededWorking(
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show } = locale
-  const efficiency = show.number(charger?.efficiency ?? chargerEfficiency.value, 2)
+  const efficiency = show.number(efficiencyOf(charger), 2)
   const times = count === 1 || !isAlike ? say`` : say` × ${show.number(count, 0)}`
   return [
     ...(result.setting
@@ -132,7 +136,7 @@ export function neededWorking(
       : charger === undefined
         ? []
         : [
-            say`Input: ${show.power(isAlike ? (charger.power_W ?? 0) : (flatOut_W ?? 0) * (charger.efficiency ?? chargerEfficiency.value))} ÷ ${efficiency}${times} = ${show.power(result.input_W)} (${cite(chargerEfficiency, locale)}).`,
+            say`Input: ${show.power(isAlike ? (charger.power_W ?? 0) : (flatOut_W ?? 0) * efficiencyOf(charger))} ÷ ${efficiency}${times} = ${show.power(result.input_W)} (${cite(chargerEfficiency, locale)}).`,
           ]),
     voltage === undefined && count === 1
       ? say`USB: the first of the classes sold (${cite(soldPowers_W, locale)}) with an offer inside the charger's input that gives this (USB Power Delivery Specification R3.x, power rules).`

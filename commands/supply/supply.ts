@@ -7,7 +7,7 @@ import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { usable_Wh } from '../../src/charging/simulation/supply-run.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import { demandOf } from '../../src/charging/sources/load.ts'
-import { carriedAlone, neededFor, type Supplies, suppliedTo, suppliesFor } from '../../src/charging/sources/supply.ts'
+import { carriedAlone, neededFor, suppliedTo, suppliesFor } from '../../src/charging/sources/supply.ts'
 import { plugShare } from '../../src/charging/things/practice.ts'
 import type { Source } from '../../src/charging/things/source.ts'
 import { type AskedSupply, cellsOf, loadOf, takes, told } from './supply-asked.ts'
@@ -53,7 +53,7 @@ const supplied = (permit: Permit, asked: AskedSupply, source: Source) => {
 
 const needed = (permit: Permit, asked: AskedSupply) => {
   const { pack, voltage: voltage_V } = asked
-  const found = neededFor(permit, { voltage_V, count: loadOf(asked).count })
+  const found = neededFor(permit, { voltage_V, count: loadOf(asked).count, lead: permit.situation.lead })
   const timed = pack && timedCharge(permit, { current_A: found.current_A })
   return { kind: 'needed' as const, ...found, timed, permit }
 }
@@ -68,7 +68,11 @@ const flatOut = (permit: Permit, input_W: number, asked: AskedSupply) => {
     kind: 'flat out' as const,
     ...(asked.draws && !asked.voltage
       ? ofPlug(input_W)
-      : suppliesFor(input_W, load.charger, { voltage_V: asked.voltage, count: load.count })),
+      : suppliesFor(input_W, load.charger, {
+          voltage_V: asked.voltage,
+          count: load.count,
+          lead: permit.situation.lead,
+        })),
     load,
     carried: cells === undefined || !load.isAlike ? undefined : carriedAlone(permit, cells),
     setting: undefined,
@@ -77,6 +81,9 @@ const flatOut = (permit: Permit, input_W: number, asked: AskedSupply) => {
     permit,
   }
 }
+
+type Given = Omit<ReturnType<typeof supplied>, 'timed'>
+type Sought = Omit<ReturnType<typeof needed>, 'timed'> | Omit<ReturnType<typeof flatOut>, 'timed'>
 
 export const supply = command({
   name: 'supply',
@@ -110,18 +117,19 @@ export const supply = command({
     warmest_C: timed?.warmest_C,
     carried: timed?.carried,
     set_A: result.kind === 'supplied' ? result.setting?.current_A : result.current_A,
-    input_A: result.kind === 'supplied' ? (result.setting?.input_A ?? result.feed.current_A) : inputAt_A(result),
+    input_A: drawn_A(result),
   }),
   figures: result => (result.kind === 'supplied' ? suppliedFigures(result) : neededFigures(result)),
 })
 
-/** At the supply that is advised: the USB one, or the only one. */
-function inputAt_A({ input_W, usb, benches }: Supplies): number | undefined {
-  const voltage_V = usb?.offer.voltage_V ?? (benches.length === 1 ? benches[0]?.voltage_V : undefined)
-  return voltage_V && input_W / voltage_V
+/** Of the source; of one that is looked for at the supply that is advised, the USB one or the only one. */
+export function drawn_A(result: Given | Sought): number | undefined {
+  if (result.kind === 'supplied') return result.setting?.input_A ?? result.feed.current_A
+  const { input_W, usb, benches } = result
+  return usb ? input_W / usb.offer.voltage_V : benches.length === 1 ? benches[0]?.drawn_A : undefined
 }
 
-const suppliedFigures = ({ feed, carried, taken_W, mostAtOnce, ...held }: ReturnType<typeof supplied>) => [
+const suppliedFigures = ({ feed, carried, taken_W, mostAtOnce, ...held }: Given) => [
   figure.power('supplyPower', feed.power_W),
   figure.voltage('supplyVoltage', feed.lowest_V),
   figure.current('supplyCurrent', feed.current_A),
@@ -132,14 +140,7 @@ const suppliedFigures = ({ feed, carried, taken_W, mostAtOnce, ...held }: Return
   ...carried.map(({ series, current_A }) => figure.current(`current${series}S`, current_A)),
 ]
 
-const neededFigures = ({
-  setting,
-  current_A,
-  input_W,
-  usb,
-  benches,
-  ...rest
-}: ReturnType<typeof needed> | ReturnType<typeof flatOut>) => [
+const neededFigures = ({ setting, current_A, input_W, usb, benches, ...rest }: Sought) => [
   figure.current('setCurrent', current_A),
   'carried' in rest && rest.carried
     ? figure.current(`current${rest.carried.series}S`, rest.carried.current_A)

@@ -1,15 +1,17 @@
 // What is said of a supply, and what could be asked next.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import { countsLead } from '../../src/charging/setting/input.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
-import { chargerKind, packKind, sourceKind } from '../../src/language/kinds/values.ts'
+import { chargerKind, gaugeKind, lengthKind, packKind, sourceKind } from '../../src/language/kinds/values.ts'
 import { startWords } from '../shared/charge.words.ts'
 import { followUp } from '../shared/next.ts'
+import { leadAssumed, leadWorking, ofLeadWords } from '../shared/own-lead.words.ts'
 import { heldDown, menuWords } from '../shared/setting.words.ts'
 import { sourceAssumed } from '../shared/source.words.ts'
-import type { supply } from './supply.ts'
+import { drawn_A, type supply } from './supply.ts'
 import { loadOf } from './supply-asked.ts'
 import { suppliedWords, suppliedWorking, wantsFullCable } from './supply-given.words.ts'
 import { flatOutWords, neededWords, neededWorking, usbNamed } from './supply-needed.words.ts'
@@ -41,6 +43,7 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
       },
       draws: { about: say`what a charger takes at its plug`, as: text => say`each takes ${text}` },
       cable: { about: say`what the USB-C cable carries, 3 A or 5 A`, as: text => say`over a ${text} cable` },
+      ...ofLeadWords(locale),
     },
     answer: (result, asked) =>
       result.kind === 'needed'
@@ -68,14 +71,17 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
       ...currentNames(locale),
       'supplyCurrent#V': of => say`supply of ${show.voltage(of)}`,
     },
-    working: (result, asked) =>
-      result.kind === 'supplied'
+    working: (result, asked) => [
+      ...(result.kind === 'supplied'
         ? suppliedWorking(result, asked, locale)
-        : neededWorking(result, { ...asked, load: loadOf(asked) }, locale),
-    assumed: (result, { source, pack, chemistry, cable }) =>
+        : neededWorking(result, { ...asked, load: loadOf(asked) }, locale)),
+      leadWorking(result.permit.situation.lead, drawn_A(result), locale),
+    ],
+    assumed: (result, { source, pack, chemistry, cable, ...asked }) =>
       result.kind !== 'supplied'
-        ? []
+        ? [leadAssumed(asked, true, locale)]
         : [
+            leadAssumed(asked, countsLead(source), locale),
             pack || chemistry ? undefined : say`the packs are ${own(chemistries[0].name)}`,
             cable === undefined && wantsFullCable(result.feed, source)
               ? say`the USB-C cable is marked for 5 A`
@@ -85,7 +91,13 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
     next: (result, { source, pack, ...asked }) => {
       if (!pack) return []
       const { charger } = loadOf(asked)
-      const details = { pack: packKind.write(pack), charger: charger && chargerKind.write(charger) }
+      const { gauge, length } = asked
+      const details = {
+        pack: packKind.write(pack),
+        charger: charger && chargerKind.write(charger),
+        gauge: gauge === undefined ? undefined : gaugeKind.write(gauge),
+        length: length === undefined ? undefined : lengthKind.write(length),
+      }
       if (source) {
         return [followUp(say`What to set?`, 'current', { ...details, source: sourceKind.write(source) })]
       }

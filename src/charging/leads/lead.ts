@@ -1,5 +1,6 @@
 // A lead of two wires, out and back: what it takes from the volts, and the thinnest gauge that will do.
 
+import type { SourceLead } from '../situation/situation.ts'
 import { mostCurrent_A, thickestGauge, thinnestGauge, wireResistance_ohm, wireRise_K } from './wire.ts'
 
 export interface LeadLoad {
@@ -26,6 +27,15 @@ export function leadOf(gauge: number, { length_m, current_A, air_C }: LeadLoad) 
 }
 
 export type Lead = ReturnType<typeof leadOf>
+
+/** Where nobody tells how warm the air is. */
+export const usualAir_C = 20
+
+/** A lead as a source is met behind it, cold: at the most that it bears for long it takes an eighth more. */
+export const sourceLead = (gauge: number, length_m: number): SourceLead => ({
+  resistance_ohm: wireResistance_ohm(gauge, 2 * length_m),
+  most_A: mostCurrent_A(gauge, usualAir_C),
+})
 
 /** The thinnest gauge whose warm wire drops no more than `most_V` and stays within the rise that is allowed. */
 export function thinnestLead(load: LeadLoad, most_V = Number.POSITIVE_INFINITY): number | undefined {

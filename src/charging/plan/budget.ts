@@ -2,8 +2,8 @@
 
 import { type Feed, inputOf } from '../setting/input.ts'
 import { drain } from '../simulation/drain.ts'
+import type { Situation } from '../situation/situation.ts'
 import type { Charger } from '../things/charger.ts'
-import type { HouseLimits } from '../things/house-limits.ts'
 import { powerBankEfficiency } from '../things/practice.ts'
 import type { FieldSource, SourceUse } from './field.ts'
 import type { SourceBudget } from './model.ts'
@@ -12,9 +12,9 @@ import type { SourceBudget } from './model.ts'
 export function feedsOf(
   { source, soc }: FieldSource,
   chargers: readonly Charger[],
-  house: HouseLimits,
+  { house, lead }: Pick<Situation, 'house' | 'lead'>,
 ): (Feed | undefined)[] {
-  return chargers.map(charger => inputOf({ source, charger, house, sourceSoc: soc }).feed)
+  return chargers.map(charger => inputOf({ source, charger, house, sourceSoc: soc, lead }).feed)
 }
 
 /**

@@ -3,7 +3,7 @@
 import type { Found } from '../envelope/judge.ts'
 import type { Setting } from '../setting/setting.ts'
 import type { Permit } from '../situation/permit.ts'
-import type { Around, BesidePack } from '../situation/situation.ts'
+import type { Around, BesidePack, SourceLead } from '../situation/situation.ts'
 import type { Charger } from '../things/charger.ts'
 import type { Source } from '../things/source.ts'
 import type { Worth } from './model.ts'
@@ -29,6 +29,8 @@ export interface FieldSession {
   readonly shared_W?: number
   /** None where the chargers are taken to get what they ask for. */
   readonly sources: readonly FieldSource[]
+  /** One's own between each source and its chargers; none when absent. */
+  readonly lead?: SourceLead | undefined
   /** From the start, in s. */
   readonly readyBy_s?: number
   /** How many packs are wanted ready; all when absent. */

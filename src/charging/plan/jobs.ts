@@ -5,6 +5,7 @@ import { chargeTimeBand } from '../setting/band.ts'
 import { hurriedSettingFor, settingAsAsked, settingFor } from '../setting/setting.ts'
 import { chargeOf } from '../setting/timed-charge.ts'
 import type { Situation } from '../situation/situation.ts'
+import { efficienciesOf } from '../things/practice.ts'
 import { smallestStep_A } from '../things/steps.ts'
 import type { Pace, SetCharge } from './field.ts'
 import type { Job } from './model.ts'
@@ -26,11 +27,12 @@ export function permitted(situation: Situation, pace: Pace): SetCharge | undefin
 export function jobMaker(): (kind: number, charge: SetCharge) => Job {
   const known = new Map<string, { readonly high_s: number; readonly high_Wh: number }>()
   return (kind, charge) => {
-    const { current_A, cutoff, efficiency } = charge.setting
+    const { current_A, cutoff } = charge.setting
+    const { low } = efficienciesOf(charge.permit.situation.charger)
     const key = [kind, current_A, cutoff.perCell_V].join(' ')
     const high = known.get(key) ?? longest(charge)
     known.set(key, high)
-    return { duration_min: connect_min + Math.ceil(high.high_s / 60), energy_Wh: high.high_Wh / efficiency }
+    return { duration_min: connect_min + Math.ceil(high.high_s / 60), energy_Wh: high.high_Wh / low }
   }
 }
 

@@ -159,7 +159,7 @@ function useOf(
     hookup?.source === source && (solved.order[port] as readonly number[]).length > 0 ? [hookup] : [],
   )
   const chargers = field.chargers.filter((_, port) => solved.hookups[port]?.source === source)
-  const feeds = feedsOf(field.sources[source] as FieldSource, chargers, field.around.house)
+  const feeds = feedsOf(field.sources[source] as FieldSource, chargers, { house: field.around.house, lead: field.lead })
   const stop = stopOf(feeds.filter(feed => feed !== undefined))
   return {
     taken_Wh: sumOf(charges.filter(charge => charge.source === source).map(charge => charge.energy_Wh)),

@@ -25,7 +25,7 @@ export function prepare(field: FieldSession, groups: readonly number[], wanted: 
   const sources = sourcesOf(field).map((fed, source) => {
     const full = field.chargers.map(charger => hookupOn(charger, source))
     const demands_W = full.map(hookup => hookup.power_W)
-    const feeds = fed && feedsOf(fed, field.chargers, field.around.house)
+    const feeds = fed && feedsOf(fed, field.chargers, { house: field.around.house, lead: field.lead })
     const usable = feeds?.filter(feed => feed !== undefined) ?? []
     const budget = fed ? budgetOf(fed, usable, sumOf(demands_W)) : unlimited
     for (const [port, charger] of field.chargers.entries()) {

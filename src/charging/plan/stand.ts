@@ -16,7 +16,7 @@ interface Fed {
 
 /** Charging a pack of the group: on this charger and source, or, without a charger, at all. */
 export function chargingOf(
-  { around, temperature_C, apart_V }: FieldSession,
+  { around, temperature_C, apart_V, lead }: FieldSession,
   { pack, from, dangers, current_A }: PackGroup,
   charger?: Charger,
   { fieldSource, share_W }: Fed = { fieldSource: undefined },
@@ -31,6 +31,7 @@ export function chargingOf(
       source: fieldSource?.source,
       sourceSoc: fieldSource?.soc,
       sourceShare_W: share_W,
+      lead,
       temperature_C,
       apart_V,
       current_A,

@@ -5,7 +5,7 @@ import type { Situation } from '../situation/situation.ts'
 import type { Chemistry } from '../things/chemistry.ts'
 import { fullVoltage_V, goalOf } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
-import { chargerEfficiency, cutoffStepDown_V } from '../things/practice.ts'
+import { cutoffStepDown_V, efficiencyOf } from '../things/practice.ts'
 import { largestStep_A } from '../things/steps.ts'
 import { evening } from './balancing.ts'
 import { type Input, inputOf } from './input.ts'
@@ -64,7 +64,7 @@ export function boundsOf({ pack, ...situation }: Situation & { readonly pack: Pa
   const band = bandAt(chemistry, temperature_C)
   const cutoff = cutoffOf(chemistry, situation, band.maxPerCell_V)
   const cutoffPack_V = cutoff.perCell_V * pack.series
-  const efficiency = charger?.efficiency ?? chargerEfficiency.value
+  const efficiency = efficiencyOf(charger)
   const input = situation.source && inputOf({ ...situation, source: situation.source })
   const rates = rateLimits(pack, situation, band.maxRate_C)
   const limits = [...rates, ...powerLimits(situation, input, cutoffPack_V, efficiency)].toSorted(byValue)

@@ -85,6 +85,10 @@ function leadFed(held: BatteryStore, source: VehicleOutlet, charger: Charger | u
   return stored(store, most_A, charger, source.rest_V)
 }
 
+/** Whether a lead of one's own before the charger counts: a power bank has its cable, and of watts alone no volts are lost. */
+export const countsLead = (source: Source | undefined): boolean =>
+  source !== undefined && source.kind !== 'watts' && source.kind !== 'power bank'
+
 const noLead: SourceLead = { resistance_ohm: 0, most_A: Number.POSITIVE_INFINITY }
 
 /** With a lead more to it. */

@@ -1,5 +1,6 @@
 // Drains a battery that feeds a charger: constant power over short spans, sag by one resistance, stop at the floor.
 
+import { currentBehind_A } from '../numbers/behind.ts'
 import type { BatteryStore } from '../things/battery-store.ts'
 
 /** Power drawn for a while. */
@@ -54,10 +55,6 @@ function stepped(store: BatteryStore, soc: number, power_W: number, step_h: numb
   return { soc: end, loss_W: middle_A ** 2 * store.resistance_ohm, loaded_V }
 }
 
-/** Current at which the battery gives `power_W` at its terminals; undefined where it never can. P = (V - R I) I. */
-function current_A(store: BatteryStore, soc: number, power_W: number): number | undefined {
-  const rest_V = store.rest_V(Math.max(0, soc))
-  const discriminant = rest_V ** 2 - 4 * store.resistance_ohm * power_W
-  if (discriminant < 0) return undefined
-  return (2 * power_W) / (rest_V + Math.sqrt(discriminant))
-}
+/** Current at which the battery gives `power_W` at its terminals; undefined where it never can. */
+const current_A = (store: BatteryStore, soc: number, power_W: number): number | undefined =>
+  currentBehind_A(store.rest_V(Math.max(0, soc)), store.resistance_ohm, power_W)

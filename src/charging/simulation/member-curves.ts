@@ -1,5 +1,6 @@
 // The voltage curves of the cells that a pack may be made of, and where a rested cell stands on its own.
 
+import { unseen } from '../numbers/unseen.ts'
 import type { Chemistry } from '../things/chemistry.ts'
 import { interpolate, slopeBelowEmpty_V } from '../things/curve.ts'
 import { draws } from './design.ts'
@@ -9,8 +10,6 @@ const points = 41
 /** How far off its chemistry's curve a cell is, over how far published ones are. */
 const nearest = 0.5
 const furthest = 1.7
-/** A cell that nobody measured is further off the mean of so many than those that make it. */
-const unseen = (cells: number): number => (cells > 1 ? Math.sqrt((cells + 1) / (cells - 1)) : 1)
 /** A curve never falls from point to point. */
 const leastRise_V = 1e-4
 const curvesKnown = new WeakMap<Chemistry, Curves>()

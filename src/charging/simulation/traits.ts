@@ -1,5 +1,6 @@
 // What the cells that a pack may be made of are like, by its label and by what was measured of it.
 
+import { unseen } from '../numbers/unseen.ts'
 import { type CellClass, readAs, type Spread } from '../things/cell-class.ts'
 import { computed } from '../things/cited.ts'
 import { interpolate } from '../things/curve.ts'
@@ -19,9 +20,28 @@ const capacityShares = computed(
 const spreads = { capacity: 0.018, newShare: 0.03 } as const
 
 /** One for each draw of the design. */
-export function likelyTraits(pack: Pack, temperature_C: number, measuredCapacity_Ah?: number): readonly Traits[] {
+export const likelyTraits = (pack: Pack, temperature_C: number, measuredCapacity_Ah?: number): readonly Traits[] =>
+  traitsWithin(classesOf(pack, readingOf(pack, temperature_C)), pack, temperature_C, measuredCapacity_Ah)
+
+/**
+ * The same before charges of its own are weighed: they may tell of a cell beyond the few that its class was measured on,
+ * so each class reaches as far as a cell that nobody measured may lie.
+ */
+export const possibleTraits = (pack: Pack, temperature_C: number): readonly Traits[] =>
+  traitsWithin(classesOf(pack, readingOf(pack, temperature_C)).map(reachingFurther), pack, temperature_C)
+
+function reachingFurther(made: CellClass): CellClass {
+  const further = ({ middle, times }: Spread) => ({ middle, times: times ** unseen(made.measuredCells) })
+  return { ...made, atOnce_ohmAh: further(made.atOnce_ohmAh), diffusion_h: further(made.diffusion_h) }
+}
+
+function traitsWithin(
+  classes: readonly CellClass[],
+  pack: Pack,
+  temperature_C: number,
+  measuredCapacity_Ah?: number,
+): readonly Traits[] {
   const reading_ohmAh = readingOf(pack, temperature_C)
-  const classes = classesOf(pack, reading_ohmAh)
   return draws.map((draw, index) => {
     const [capacity = 0, atOnce = 0, diffusion = 0, , growth = 0, whenNew = 0] = draw
     const share =

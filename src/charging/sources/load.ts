@@ -4,11 +4,11 @@ import { type Bounds, boundsOf } from '../setting/bounds.ts'
 import type { Permit } from '../situation/permit.ts'
 import type { Charger } from '../things/charger.ts'
 import { practice } from '../things/cited.ts'
-import { chargerEfficiency } from '../things/practice.ts'
+import { efficiencyOf } from '../things/practice.ts'
 
 /** What a charger takes at the full watts on its label, in W; undefined where it has none. */
-export const flatOut_W = ({ power_W, efficiency = chargerEfficiency.value }: Charger): number | undefined =>
-  power_W && power_W / efficiency
+export const flatOut_W = (charger: Charger): number | undefined =>
+  charger.power_W && charger.power_W / efficiencyOf(charger)
 
 export interface Chargers {
   readonly count: number

@@ -3,9 +3,12 @@
 import { chargeTimeBand } from '../setting/band.ts'
 import { type Setting, settingFor } from '../setting/setting.ts'
 import { chargeOf } from '../setting/timed-charge.ts'
-import { countedPacks, drawsOf, supplyOf, totalsOf } from '../simulation/supply-run.ts'
+import type { Draw } from '../simulation/drain.ts'
+import { countedPacks, drawsOf, type SupplyRun, supplyOf, totalsOf } from '../simulation/supply-run.ts'
 import type { Permit } from '../situation/permit.ts'
+import type { Band } from '../things/chemistry.ts'
 import { practice } from '../things/cited.ts'
+import { efficienciesOf } from '../things/practice.ts'
 
 /**
  * Simulates the charges on the source of the permit until `count` is reached (as many as it carries when absent) or
@@ -13,21 +16,23 @@ import { practice } from '../things/cited.ts'
  * @throws RangeError where the permit is for a charge without a source
  */
 export function planSource(permit: Permit, count?: number) {
-  const { pack, source } = permit.situation
+  const { pack, source, charger } = permit.situation
   if (!source) throw new RangeError('a plan on a source needs one')
   const setting = settingFor(permit)
   const request = chargeOf(permit, setting)
   const each = chargeTimeBand(request)
-  const draws = drawsOf(each.charge, pack.series, setting.efficiency)
-  const supply = supplyOf(source, setting.feed?.store, draws, permit.situation)
-  const { most } = supply
-  const between =
-    most === undefined ? undefined : countsAbout(most, supply.after(most).left_Wh, totalsOf(draws).energy_Wh)
+  const runAt = (efficiency: number) => {
+    const draws = drawsOf(each.charge, pack.series, efficiency)
+    return { draws, ...supplyOf(source, setting.feed?.store, draws, permit.situation) }
+  }
+  const { draws, most, after } = runAt(setting.efficiency)
+  const { low, high } = efficienciesOf(charger)
+  const between = most === undefined ? undefined : countsAbout(most, carriedBy(runAt(low)), carriedBy(runAt(high)))
   const wanted = count ?? Math.max(1, between?.low ?? 1)
   const planned = Math.min(wanted, most ?? wanted)
   const intoPacks_Wh = planned * each.charge.energy_Wh
   const delivered_Wh = planned * totalsOf(draws).energy_Wh
-  const { sourceLoss_Wh, left_Wh, leftSoc } = supply.after(planned)
+  const { sourceLoss_Wh, left_Wh, leftSoc } = after(planned)
   const converterLoss_Wh = delivered_Wh - intoPacks_Wh
   return {
     setting,
@@ -56,14 +61,20 @@ export function planSource(permit: Permit, count?: number) {
 
 export type SourcePlan = ReturnType<typeof planSource>
 
-/** What charger and source pass on, and how far packs are flown, differ by so much. */
-const spread = practice(0.1, 'chargers, sources and flown packs are a tenth better or worse than is usual')
+/** Beside what the charger passes on. */
+export const otherSpread = practice(0.05, 'sources and flown packs are a twentieth better or worse than is usual')
 
-/** Around `most` packs, above which so much is left; one that it carries is at least one. */
-function countsAbout(most: number, left_Wh = 0, one_Wh: number): { low: number; high: number } {
+/** How often a source carries its draws, with the part that is left of it. */
+const carriedBy = ({ draws, most = 0, after }: SupplyRun & { readonly draws: readonly Draw[] }): number =>
+  most + (after(most).left_Wh ?? 0) / totalsOf(draws).energy_Wh
+
+/** Around `most` packs: as many as where charger, source and packs are worse than is usual, and where they are better. */
+function countsAbout(most: number, least: number, best: number): Band {
   if (most === 0 || most >= countedPacks) return { low: most, high: most }
-  const exact = most + left_Wh / one_Wh
-  return { low: Math.max(1, Math.floor(exact * (1 - spread.value))), high: Math.floor(exact * (1 + spread.value)) }
+  return {
+    low: Math.min(most, Math.floor(least * (1 - otherSpread.value))),
+    high: Math.max(most, Math.floor(best * (1 + otherSpread.value))),
+  }
 }
 
 /** What the source gives in `time_s` at its full power, in Wh. */

@@ -1,15 +1,17 @@
 // What a supply carries: the charge current for each cell count, a cable's limit, and the smallest supply for a load.
 
+import { currentBehind_A } from '../numbers/behind.ts'
 import { boundsOf } from '../setting/bounds.ts'
 import { inputOf } from '../setting/input.ts'
 import type { Limit } from '../setting/limit.ts'
 import { type Setting, settingFor } from '../setting/setting.ts'
 import type { Permit } from '../situation/permit.ts'
+import type { SourceLead } from '../situation/situation.ts'
 import type { Charger } from '../things/charger.ts'
 import { practice, published } from '../things/cited.ts'
 import { noHouseLimits } from '../things/house-limits.ts'
 import type { Pack } from '../things/pack.ts'
-import { chargerEfficiency } from '../things/practice.ts'
+import { efficiencyOf } from '../things/practice.ts'
 import type { Offer, Source } from '../things/source.ts'
 import { anyCurrent, largestStep_A, nearestStep_A } from '../things/steps.ts'
 import { pdOffers } from '../things/usb-pd.ts'
@@ -42,7 +44,7 @@ export const carriedAlone = ({ situation: { charger, pack } }: Permit, cells: nu
 function carriedBySeries(given_W: number, charger: Charger | undefined, { chemistry, series: told }: Pack): Carried[] {
   const { minSeries = usualSeries.min, maxSeries = Math.max(usualSeries.max, told) } = charger ?? {}
   const currents = charger?.currents ?? anyCurrent
-  const efficiency = charger?.efficiency ?? chargerEfficiency.value
+  const efficiency = efficiencyOf(charger)
   return Array.from({ length: maxSeries - minSeries + 1 }, (_, index) => {
     const series = minSeries + index
     const cutoffPack_V = chemistry.full_V.value * series
@@ -84,10 +86,14 @@ export interface UsbChoice {
 }
 
 /** The smallest USB PD supply that gives `input_W` inside the charger's input window; undefined where none does. */
-export function smallestUsbSupply(input_W: number, charger: Charger | undefined): UsbChoice | undefined {
+export function smallestUsbSupply(
+  input_W: number,
+  charger: Charger | undefined,
+  lead?: SourceLead,
+): UsbChoice | undefined {
   for (const supply_W of soldPowers_W.value) {
     const source = { kind: 'supply', offers: pdOffers(supply_W), usbPd_W: supply_W } as const
-    const { feed } = inputOf({ source, charger, house: noHouseLimits })
+    const { feed } = inputOf({ source, charger, house: noHouseLimits, lead })
     if (feed?.offer && feed.power_W >= input_W - 1e-9) return { supply_W, offer: feed.offer }
   }
   return undefined
@@ -102,12 +108,16 @@ const usualSupplies_V = practice<readonly number[]>(
 /** A supply that runs at its limit has no room for the dip of a lead or a warm day. */
 const headroom = 1.2
 
+export interface Bench extends Offer {
+  readonly drawn_A: number
+}
+
 /** The supplies that give so many watts. */
 export interface Supplies {
   readonly input_W: number
   readonly usb: UsbChoice | undefined
-  /** Supplies of one voltage inside the charger's window, rated a fifth above the need, rounded up to 0.1 A. */
-  readonly benches: readonly Offer[]
+  /** Supplies of one voltage inside the charger's window, rated a fifth above what is drawn, rounded up to 0.1 A. */
+  readonly benches: readonly Bench[]
 }
 
 export interface Needed extends Supplies {
@@ -124,6 +134,8 @@ export interface Wanted {
   readonly voltage_V?: number | undefined
   /** Chargers that hang on it at once, all alike; 1 when absent. */
   readonly count?: number | undefined
+  /** One's own between it and the chargers. */
+  readonly lead?: SourceLead | undefined
 }
 
 /** What charging the pack of the permit takes from a supply, and the supplies that carry it. */
@@ -143,14 +155,29 @@ export function neededFor(permit: Permit, wanted: Wanted = {}): Needed {
 }
 
 /** `input_W` is what all `count` chargers take. */
-export function suppliesFor(input_W: number, charger: Charger | undefined, { voltage_V, count = 1 }: Wanted): Supplies {
+export function suppliesFor(
+  input_W: number,
+  charger: Charger | undefined,
+  { voltage_V, count = 1, lead }: Wanted,
+): Supplies {
   const { minInput_V = 0, maxInput_V = Number.POSITIVE_INFINITY } = charger ?? {}
   const volts = voltage_V === undefined ? usualSupplies_V.value : [voltage_V]
   return {
     input_W,
-    usb: count > 1 || voltage_V !== undefined ? undefined : smallestUsbSupply(input_W, charger),
-    benches: volts
-      .filter(one_V => one_V > 0 && one_V >= minInput_V && one_V <= maxInput_V)
-      .map(one_V => ({ voltage_V: one_V, current_A: Math.ceil(((input_W * headroom) / one_V) * 10 - 1e-6) / 10 })),
+    usb: count > 1 || voltage_V !== undefined ? undefined : smallestUsbSupply(input_W, charger, lead),
+    benches: volts.flatMap(one_V => {
+      const drawn_A = drawnBehind_A(one_V, lead, input_W)
+      if (drawn_A === undefined || one_V > maxInput_V) return []
+      if (one_V - drawn_A * (lead?.resistance_ohm ?? 0) < minInput_V) return []
+      return [{ voltage_V: one_V, drawn_A, current_A: Math.ceil(drawn_A * headroom * 10 - 1e-6) / 10 }]
+    }),
   }
+}
+
+/** What a supply of so many volts gives; undefined where the lead does not bear that, or never brings it. */
+function drawnBehind_A(volts: number, lead: SourceLead | undefined, input_W: number): number | undefined {
+  if (volts <= 0) return undefined
+  const { resistance_ohm = 0, most_A = Number.POSITIVE_INFINITY } = lead ?? {}
+  const drawn_A = currentBehind_A(volts, resistance_ohm, input_W)
+  return drawn_A !== undefined && drawn_A <= most_A ? drawn_A : undefined
 }

@@ -1,9 +1,16 @@
 // Numbers of the trade about chargers and supplies that no label told us, each with where it comes from.
 
+import type { Charger } from './charger.ts'
+import type { Band } from './chemistry.ts'
 import { practice, published } from './cited.ts'
 import type { Offer } from './source.ts'
 
 export const chargerEfficiency = practice(0.85, 'a switching charger passes on 80 to 90 % of its input power')
+/** Where nobody told it: by the low end a source is emptied soonest. */
+export const chargerEfficiencies = practice<Band>({ low: 0.8, high: 0.9 }, chargerEfficiency.source)
+export const efficiencyOf = (charger: Charger | undefined): number => charger?.efficiency ?? chargerEfficiency.value
+export const efficienciesOf = (charger: Charger | undefined): Band =>
+  charger?.efficiency === undefined ? chargerEfficiencies.value : { low: charger.efficiency, high: charger.efficiency }
 export const powerBankEfficiency = practice(0.85, 'about 85 % of the label energy of a power bank reaches its output')
 /** Of what leaves a power bank at the volts of USB, what leaves it at more. */
 export const boostShare = practice(0.95, 'a power bank gives about a twentieth less at 9 to 20 V than at 5 V')

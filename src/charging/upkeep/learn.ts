@@ -1,7 +1,7 @@
 // What a pack's own charges tell of its cells: each of those that it may be made of is bent towards what was measured.
 
 import { drawCount, draws } from '../simulation/design.ts'
-import { likelyTraits } from '../simulation/traits.ts'
+import { likelyTraits, possibleTraits } from '../simulation/traits.ts'
 import type { Learned, Traits } from '../things/learned.ts'
 import type { Pack } from '../things/pack.ts'
 import type { ChargeNote } from './charge-note.ts'
@@ -9,20 +9,19 @@ import { type Measured, measuredIn, type Telling, tellingNotes } from './measure
 import { oddAmong } from './odd-notes.ts'
 
 /** The step to what was measured is made in so many parts, as it is straight only for a little way. */
-const rounds = 4
+const rounds = 8
 const usual_C = 25
 
 /** What the charges noted of a pack, in order of time, have told of its cells; undefined where they tell nothing. */
 export function learn(pack: Pack, notes: readonly ChargeNote[]): Learned | undefined {
   const all = tellingNotes(pack, notes)
-  const likely = likelyTraits(pack, usual_C)
-  const odd = oddAmong(all, likely)
+  const odd = oddAmong(all, likelyTraits(pack, usual_C))
   const telling = all.filter(({ index }) => !odd.includes(index))
   if (telling.length === 0) return undefined
-  let traits = likely
+  let traits = possibleTraits(pack, usual_C)
   for (let round = 0; round < rounds; round++) {
     const measured = telling.flatMap((one, at) => measuredIn(one, traits, telling.length - 1 - at))
-    traits = bent(traits, measured)
+    traits = bent(traits, measured, round)
   }
   return { pack, traits, charges: telling.length, rates_C: ratesOf(pack, telling), odd }
 }
@@ -37,14 +36,14 @@ const keys = ['share', 'atOnce_ohmAh', 'diffusion_h'] as const satisfies readonl
 /**
  * Bends the traits of all cells towards what was measured, one value after the other: each cell by what it is off, as far
  * as trait and value go together over the cells (an ensemble Kalman smoother in parts: Emerick and Reynolds 2013, with
- * the noise of each measured value drawn for each cell from the design).
+ * the noise of each measured value drawn anew for each cell in each part, as drawn once it would count several times).
  */
-function bent(traits: readonly Traits[], measured: readonly Measured[]): readonly Traits[] {
+function bent(traits: readonly Traits[], measured: readonly Measured[], round: number): readonly Traits[] {
   const logs = keys.map(key => Float64Array.from(traits, one => Math.log(one[key])))
   const rows = [...logs, ...measured.map(({ predicted }) => predicted)]
   for (const [at, { predicted, noted, noise }] of measured.entries()) {
     const width = noise * Math.sqrt(rounds)
-    const off = predicted.map((one, index) => noted + width * drawAt(index, at) - one)
+    const off = predicted.map((one, index) => noted + width * drawAt(index, at, round) - one)
     const own = covariance(predicted, predicted) + width ** 2
     const gains = rows.map(row => covariance(row, predicted) / own)
     for (const [which, row] of rows.entries())
@@ -57,9 +56,11 @@ function bent(traits: readonly Traits[], measured: readonly Measured[]): readonl
   })
 }
 
-/** A standard normal number for each cell and value: other ones than the traits were drawn by. */
-const drawAt = (index: number, at: number): number =>
-  (draws[(index + 29 * (at + 1)) % drawCount] as (typeof draws)[number])[at % 12] as number
+/** A standard normal number for each cell, value and part: from the design, in another order for each. */
+function drawAt(index: number, at: number, round: number): number {
+  const shuffled = (index * (2 * round + 1) + 29 * (at + 1) + 11 * round) % drawCount
+  return (draws[shuffled] as (typeof draws)[number])[(at + 5 * round) % 12] as number
+}
 
 function covariance(one: Float64Array, other: Float64Array): number {
   let [sum1, sum2, sum12] = [0, 0, 0]

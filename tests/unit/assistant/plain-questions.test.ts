@@ -151,7 +151,7 @@ describe('what is missing', () => {
 describe('words between a command and its details', () => {
   it('are said to change nothing where they are left over, and only there', async () => {
     expect((await asking.ask('current 3S 720 LiHV charger: 1/2A')).assumed).toEqual([])
-    const [left] = (await asking.ask('current 3S 720 LiHV 12mm2 charger: 1/2A')).assumed
+    const [left] = (await asking.ask('current 3S 720 LiHV 12kg charger: 1/2A')).assumed
     expect(left).toMatch(/^this changes nothing: ".+"$/)
   })
 })

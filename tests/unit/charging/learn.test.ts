@@ -28,10 +28,10 @@ const requestAt = (current_A: number, soc = 0.1): ChargeRequest => ({
 
 /** An aged cell of middling resistance, which the label tells nothing of. */
 const truth = cellWith(pack, 25, { capacity_Ah: 2.55, atOnce_ohmAh: 0.09, diffusion_h: 0.2 })
-const chargeAt = (current_A: number, soc?: number) => chargeCell(requestAt(current_A, soc), truth)
+const chargeAt = (current_A: number, soc?: number, cell = truth) => chargeCell(requestAt(current_A, soc), cell)
 
-function noteAt(current_A: number, soc?: number): ChargeNote {
-  const { charge_Ah, duration_s, timeToCutoff_s } = chargeAt(current_A, soc)
+function noteAt(current_A: number, soc?: number, cell = truth): ChargeNote {
+  const { charge_Ah, duration_s, timeToCutoff_s } = chargeAt(current_A, soc, cell)
   const { from, termination_A } = requestAt(current_A, soc)
   const to = { kind: 'rest', perCell_V: 4.2 } as const
   return { charge_Ah, duration_s, timeToCutoff_s, current_A, termination_A, from, to, temperature_C: 25 }
@@ -67,6 +67,13 @@ describe('three charges of a cell', () => {
     }
     expect(width(three.slice(0, 1))).toBeLessThan(0.6 * width([]))
     expect(width(three)).toBeLessThan(width(three.slice(0, 1)))
+  })
+
+  it('carry a cell beyond the few that its class was measured on', () => {
+    const stiff = cellWith(pack, 25, { capacity_Ah: 3, atOnce_ohmAh: 0.02, diffusion_h: 0.03 })
+    const notes = [0.05, 0.4, 0.8].map(soc => noteAt(1.5, soc, stiff))
+    const topOff = { ...requestAt(3, 0.8), temperature_C: 25, learned: learn(pack, notes) }
+    expect(off(chargeTimeBand(topOff).charge.duration_s, chargeAt(3, 0.8, stiff).duration_s)).toBeLessThan(0.09)
   })
 
   it('tell the same each time', () => {

@@ -25,13 +25,13 @@ const told = ({ count: _, limits: __, ...rest }: Wanted): Told => ({ act: 'charg
 const planned = (wanted: Wanted): SourcePlan => planSource(permitFor(told(wanted), wanted.limits), wanted.count)
 
 describe('the size of a source', () => {
-  it('is what carries so many: a station of that label carries them, one of a little less does not', () => {
+  it('is what carries so many for sure: a station of that label carries them, one of a little less does not', () => {
     const size = sizeFor(permitFor({ act: 'charge', pack: wren, from }), 7)
     const offers = [{ voltage_V: 12, current_A: 10 }]
-    const station = (label_Wh: number) => planned({ source: { kind: 'power bank', label_Wh, offers } }).most
+    const station = (label_Wh: number) => planned({ source: { kind: 'power bank', label_Wh, offers } }).between?.low
     expect(station(size.station_Wh * 1.0001)).toBe(7)
     expect(station(size.station_Wh * 0.999)).toBe(6)
-    expect(size.deepCycle_Ah * 12.2 * 0.5).toBeCloseTo(size.all_Wh, 6)
+    expect(size.deepCycle_Ah * 12.2 * 0.5).toBeCloseTo(size.sure_Wh, 6)
   })
 })
 
@@ -50,12 +50,23 @@ describe('planSource', () => {
     expect(planned({ source, count: most + 3 })).toMatchObject({ planned: most, enough: false, most })
   })
 
-  it('counts a tenth less and a tenth more, and plans what is sure', () => {
+  it('counts what a charger of 80 and of 90 % leaves, with a twentieth less and more, and plans what is sure', () => {
     const offers = [{ voltage_V: 12, current_A: 10 }]
-    const { station_Wh } = sizeFor(permitFor({ act: 'charge', pack: wren, from }), 10)
-    const source = (share: number) => ({ kind: 'power bank', label_Wh: station_Wh * share, offers }) as const
-    expect(planned({ source: source(1.05) })).toMatchObject({ most: 10, between: { low: 9, high: 11 }, planned: 9 })
-    expect(planned({ source: source(0.11) })).toMatchObject({ most: 1, between: { low: 1, high: 1 } })
+    const { all_Wh } = sizeFor(permitFor({ act: 'charge', pack: wren, from }), 1)
+    const source = (packs: number) => ({ kind: 'power bank', label_Wh: (all_Wh * packs) / 0.85, offers }) as const
+    // 20.5 × 0.80 ÷ 0.85 × 0.95 = 18.3, and × 0.90 ÷ 0.85 × 1.05 = 22.8.
+    expect(planned({ source: source(20.5) })).toMatchObject({ most: 20, between: { low: 18, high: 22 }, planned: 18 })
+    expect(planned({ source: source(1.1) })).toMatchObject({ most: 1, between: { low: 0, high: 1 }, planned: 1 })
+    expect(planned({ source: source(1.2) })).toMatchObject({ most: 1, between: { low: 1, high: 1 } })
+  })
+
+  it('leaves only a twentieth where the efficiency of the charger is told', () => {
+    const charger = { currents: { kind: 'list', steps_A: [0.5] }, efficiency: 0.85 } as const
+    const offers = [{ voltage_V: 12, current_A: 10 }]
+    const { all_Wh } = sizeFor(permitFor({ act: 'charge', pack: wren, charger, from }), 1)
+    const source = { kind: 'power bank', label_Wh: (all_Wh * 20.5) / 0.85, offers } as const
+    // 20.5 × 0.95 = 19.5 and × 1.05 = 21.5.
+    expect(planned({ source, charger })).toMatchObject({ most: 20, between: { low: 19, high: 21 } })
   })
 
   it('charges fewer from a source that is half charged', () => {

@@ -120,9 +120,9 @@ describe('what chargers need flat out', () => {
     expect(input_W).toBeCloseTo(600, 9)
     expect(usb).toBeUndefined()
     // A fifth more than 600 W, at 15 and 19 V: the others lie outside of the input.
-    expect(benches).toEqual([
-      { voltage_V: 15, current_A: 48 },
-      { voltage_V: 19, current_A: 37.9 },
+    expect(benches.map(({ voltage_V, current_A }) => [voltage_V, current_A])).toEqual([
+      [15, 48],
+      [19, 37.9],
     ])
   })
 
@@ -131,6 +131,19 @@ describe('what chargers need flat out', () => {
       usb: undefined,
       benches: [{ voltage_V: 10, current_A: 12 }],
     })
+  })
+
+  // 12 V at 10 A are 120 W, of which 10² × 0.2 = 20 W stay in the lead (Joule's law).
+  it('is larger by what a lead takes, where that carries it at all', () => {
+    const benchAt = (resistance_ohm: number, most_A = 50, minInput_V = 0) =>
+      suppliesFor(100, { ...charger, minInput_V }, { voltage_V: 12, lead: { resistance_ohm, most_A } }).benches[0]
+    expect(benchAt(0.2)?.drawn_A).toBeCloseTo(10, 9)
+    expect(benchAt(0.2)?.current_A).toBe(12)
+    expect(benchAt(0.2, 9)).toBeUndefined()
+    expect(benchAt(0.5)).toBeUndefined()
+    expect(benchAt(0.2, 50, 11)).toBeUndefined()
+    const usb = (resistance_ohm: number) => smallestUsbSupply(40, undefined, { resistance_ohm, most_A: 50 })?.supply_W
+    expect([usb(0), usb(1)]).toEqual([45, 60])
   })
 })
 

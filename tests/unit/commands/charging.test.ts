@@ -219,6 +219,15 @@ describe('source', () => {
     expect(value(open, 'sourceLoss')).toBe(value(await ask(bare), 'sourceLoss'))
   })
 
+  it('says that none is sure where a charger that loses more empties the source before the first is full', async () => {
+    const bare = 'source source: 4S 10000 Li-ion pack: 6S 5000 LiPo'
+    for (const question of [bare, `${bare} count: 1`]) {
+      const reply = await ask(question)
+      expect(reply.headline).toMatch(/^Just about: it charges 1 pack in about 1 h where .* none is sure\./)
+      expect(reply.working.join(' ')).toContain('Sure and at best: the charger passes on 80 % and 90 %')
+    }
+  })
+
   it('says whether a count will do, where to stop and what is left', async () => {
     const reply = await ask('source source: 4S 5000 Li-ion pack: 3S 720 LiHV count: 6')
     expect(reply.headline).toMatch(/^Yes: it charges 6 packs/)

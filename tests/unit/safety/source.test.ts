@@ -4,6 +4,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { CurvePoint } from '../../../src/charging/simulation/charge.ts'
 import { type Draw, drain } from '../../../src/charging/simulation/drain.ts'
+import { countedPacks, drawsOf } from '../../../src/charging/simulation/supply-run.ts'
 import { planSource, type SourcePlan } from '../../../src/charging/sources/source-plan.ts'
 import { type BatteryStore, batteryStore, starterStore } from '../../../src/charging/things/battery-store.ts'
 import { type HouseLimits, noHouseLimits } from '../../../src/charging/things/house-limits.ts'
@@ -175,6 +176,20 @@ describe('planSource', () => {
       const lowest_V = lowestBySeconds_V(plan, pack, batteryStore(source.pack, limits, sourceSoc))
       expect(lowest_V / series).toBeGreaterThanOrEqual(perCell_V - fiveMillivolts_V)
     })
+  })
+
+  it('calls no more packs sure than a charger that passes on 80 % leaves above the floors, loaded and at rest', () => {
+    let oneOnly = 0
+    onEveryPlan(someBattery, 1_000, ({ between, each, most, setting }, { pack }) => {
+      const store = setting.feed?.store
+      if (!store || !between || between.low >= countedPacks) return
+      if (most === 1) oneOnly++
+      const draws = drawsOf(each.charge, pack.series, 0.8)
+      const run = drain(store, store.soc, Array.from({ length: between.low }, () => draws).flat())
+      expect(run.completed).toBe(true)
+      expect(run.lowest_V).toBeGreaterThanOrEqual(store.loadFloor_V)
+    })
+    expect(oneOnly).toBeGreaterThan(partOf(20))
   })
 
   it('leaves a battery above its floor and balances: source out is packs in, converter loss and own loss', () => {

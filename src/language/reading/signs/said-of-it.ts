@@ -56,3 +56,11 @@ export const atOnce = /\b(?:at (?:once|a time|the same time)|in parallel|simulta
 /** "A 900 W generator, how many at the same time". */
 export const asksAtOnce = (text: string, values: readonly Candidate[]): boolean =>
   /\bhow many\b/i.test(text) && atOnce.test(text) && values.some(({ kind }) => kind === 'source')
+
+/** What a charge is asked about, and what a wire is. */
+const asksCharge =
+  /\b(?:how long|how many (?!amp|volt|watt)|(?:what|which) (?:current|amps|supply)|what (?:do|should|can) i set|plan)\b/i
+const asksWire = /\b(?:carr(?:y|ies)|bears?|los[es]|loss|drops?|dropped|fuse|thick|thin|enough)\b/i
+
+/** "How long over 5 m of AWG 16": the lead is a part of the charge, and not asked about. */
+export const isOverLead = (text: string): boolean => asksCharge.test(text) && !asksWire.test(text)

@@ -19,6 +19,7 @@ import {
   asksPacks,
   inTurn,
   isLabelTakenAlong,
+  isOverLead,
   isTakenAlong,
   ofClub,
   oneForAll,
@@ -48,6 +49,14 @@ const fullness = (level: Pick<Candidate, 'text'> | undefined): number =>
   (level && attempt(() => socOf(startOf(readAnyState(level.text).value, lipo, {}), lipo))) ?? Number.NaN
 
 export const signs: readonly Sign[] = [
+  // "How long does a 4S 1500 take from a 12 V supply over 5 m of AWG 16": the lead is a part of the charge, and not asked about.
+  {
+    meant: command => takes(command, 'gauge') && (takes(command, 'pack') || takes(command, 'packs')),
+    from: command => takes(command, 'gauge', 'drop'),
+    holds: ({ text, values, pack }) =>
+      pack !== undefined && ['gauge', 'length'].every(of => values.some(({ kind }) => kind === of)) && isOverLead(text),
+    isNoWords: true,
+  },
   // "How healthy is wren", and nothing else told: its age, and not what it holds.
   {
     meant: command => takes(command, 'resistance', 'one', 'other'),

@@ -49,7 +49,7 @@ describe('outlets', () => {
     const { charge, time_s, bands } = chargeTimeBand(chargeOf(permit, setting))
     expect(setting.current_A).toBe(1)
     expect(takes_min).toBe(1 + Math.ceil(time_s.high / 60))
-    expect(takes_Wh).toBeCloseTo((charge.energy_Wh * bands().charge_Ah.high) / charge.charge_Ah / 0.85, 9)
+    expect(takes_Wh).toBeCloseTo((charge.energy_Wh * bands().charge_Ah.high) / charge.charge_Ah / 0.8, 9)
     expect(alone.output_W).toBeCloseTo(12.6, 9)
     expect(charges(alone)).toEqual([
       [
@@ -269,8 +269,36 @@ describe('what a source can give', () => {
   test('a battery holds less at a higher draw', () => expect(most(60)).toBeLessThan(most(30)))
 
   test('only a charger whose window it lies in is fed', () => {
-    const feeds = feedsOf(supply, [charger, { ...charger, minInput_V: 13 }], {})
+    const feeds = feedsOf(supply, [charger, { ...charger, minInput_V: 13 }], { house: {} })
     expect(feeds.map(feed => feed?.power_W)).toEqual([60, undefined])
+  })
+
+  test('behind a lead it is less of its volts, and of a battery less of what it holds', () => {
+    const lead = { resistance_ohm: 0.4, most_A: 50 }
+    const given = (source: FieldSource) => {
+      const [bare = [], behind = []] = [undefined, lead].map(one =>
+        feedsOf(source, [charger], { house: {}, lead: one }),
+      )
+      return [bare, behind].map(feeds =>
+        budgetOf(
+          source,
+          feeds.filter(feed => feed !== undefined),
+          30,
+        ),
+      )
+    }
+    // 5 A over 0.4 ohm are 2 V of the 12.
+    expect(given(supply).map(({ power_W }) => power_W)).toEqual([60, 50])
+    const [bare, behind] = given(battery())
+    expect(behind?.energy_Wh).toBeLessThan(0.97 * (bare?.energy_Wh ?? 0))
+  })
+
+  test('a session counts it: what three packs take at once over it takes longer', () => {
+    const weak: Source = { kind: 'supply', offers: [{ voltage_V: 12, current_A: 4 }] }
+    const on = (lead?: FieldSession['lead']) =>
+      planOf({ packs: three, chargers: [charger, charger, charger], sources: [{ source: weak }], lead })
+    expect(on({ resistance_ohm: 0.8, most_A: 50 }).wait_min).toBeGreaterThan(1.1 * on().wait_min)
+    expect(on({ resistance_ohm: 0.8, most_A: 50 }).sources[0]?.most_W).toBeCloseTo(12 * 4 - 16 * 0.8, 9)
   })
 
   test('stop at the highest floor: under load, or at rest behind the wires of a car', () => {
