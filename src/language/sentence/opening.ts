@@ -9,7 +9,7 @@ const joins = '(?:so|ok(?:ay)?|and|then|now|but|oh|ah|h+m+|alright|right)'
 const opening = (...of: readonly string[]) => new RegExp(String.raw`^\s*(?:(?:${of.join('|')})${after})+`, 'iu')
 /** "Thank you. And per cell?": with more behind it. */
 const thanks =
-  /^\s*(?:(?:many )?thanks|thank you|thx|cheers|ta|great|perfect|lovely|good|nice|cool|brilliant|got it|i see)(?:\s+(?:so much|very much|a lot|for that|mate|then))*\s*[.,!;]+\s*(?=\S+\s+\S)/iu
+  /^\s*(?:(?:many )?thanks|thank you|thx|cheers|ta|great|perfect|lovely|good|nice|cool|brilliant|got it|i see)(?:\s+(?:so much|very much|a lot|for that|mate|then))*\s*(?:[.!;]+|,(?=\s*(?:and|so|now|then|but|what|how|which)\b))\s*(?=\S+\s+\S)/iu
 const [idle, any] = [opening(greets, fills), opening(greets, fills, joins)]
 const word = /\p{L}+/gu
 /** Said to whoever answers: the greeting is part of it. */

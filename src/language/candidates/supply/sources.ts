@@ -127,7 +127,10 @@ export const findSources: Family = (sentence, before) => {
     const run = runAt(sentence, first, taken)
     if (!run) continue
     const score =
-      isMadeOf(sentence, run) || isOfPack(run, packs) || isReading(sentence, run, packs) || isEngineAlone(sentence, run)
+      isMadeOf(sentence, run) ||
+      isOfPack(run, packs) ||
+      isReading(sentence, run, packs) ||
+      (packs.length > 0 && isEngineAlone(sentence, run))
         ? 0
         : scoreOf(run, feeding.has(cueOf(sentence, first)))
     if (score === 0) continue
