@@ -9,7 +9,7 @@ import type { Pack } from '../things/pack.ts'
 import type { ChargeRequest } from './charge.ts'
 import { drawCount, drawnShares, draws } from './design.ts'
 import { curvesOf, socOn } from './member-curves.ts'
-import type { QuickCell, QuickLaw } from './quick-run.ts'
+import type { QuickCell, QuickLaw } from './quick-cell.ts'
 import { termsOf } from './terms.ts'
 import { likelyTraits, typicalTraits } from './traits.ts'
 
@@ -53,15 +53,13 @@ export function membersOf(request: ChargeRequest, traits: readonly Traits[], tur
   const { drawn: curves } = curvesOf(chemistry)
   const body = bodyOf(pack)
   const timeError = learned ? timeErrorOf(learned, current_A / label_Ah) : errors.time
+  const belowEmpty_V = slopeBelowEmpty_V(chemistry)
   return draws.map((draw, index) => {
-    const [current = 0, cutoff = 0, , model = 0] = draw.slice(6)
-    const [start = 0, warmth = 0] = (draws[(index + 17 * turn) % drawCount] as typeof draw).slice(10)
+    const [, , , , , , current = 0, cutoff = 0, , model = 0] = draw
+    const [, , , , , , , , , , start = 0, warmth = 0] = draws[(index + 17 * turn) % drawCount] as typeof draw
     const curve_V = curves[index] as Float64Array
-    const asked = {
-      ...request,
-      current_A: current_A * (1 + errors.current * current),
-      end: request.end ?? endAt(drawnShares[index]?.[8] ?? 0),
-    }
+    const set_A = current_A * (1 + errors.current * current)
+    const end = request.end ?? endAt(drawnShares[index]?.[8] ?? 0)
     return {
       cell: {
         ...cellOf(traits[index] as Traits, label_Ah),
@@ -70,9 +68,9 @@ export function membersOf(request: ChargeRequest, traits: readonly Traits[], tur
         ...body,
       },
       law: {
-        ...termsOf(asked, errors.cutoff_V * cutoff),
+        ...termsOf(request, { current_A: set_A, end, cutoffError_V: errors.cutoff_V * cutoff }),
         startSoc: startOf(chemistry, request.from, curve_V, start),
-        belowEmpty_V: slopeBelowEmpty_V(chemistry),
+        belowEmpty_V,
       },
       timeFactor: 1 + timeError * model,
     }
