@@ -67,8 +67,9 @@ function composed(reply: Reply): readonly ShortLine[] {
   return fitted(drafts, reply.locale).map(({ part, ways: [text] }) => ({ part, text }))
 }
 
-/** A list that is too long ends in how many more there are. */
+/** A list that is too long ends in how many more there are. Most fit as they are: how wide each line is takes long to tell. */
 function fitted(drafts: readonly Draft[], locale: Locale): readonly Draft[] {
+  if (areFitting(drafts)) return drafts
   const whole = yielding.reduce(yielded, drafts)
   const at = drafts.findLastIndex(({ part }) => part === 'item') + 1
   if (at === 0 || itemsOf(whole) === itemsOf(drafts)) return whole
@@ -80,6 +81,7 @@ function fitted(drafts: readonly Draft[], locale: Locale): readonly Draft[] {
   return shown.toSpliced(last - 1, 2, counted(itemsOf(drafts) - itemsOf(shown) + 2))
 }
 
+const areFitting = (drafts: readonly Draft[]): boolean => fits(drafts.map(({ ways: [text] }) => text))
 const itemsOf = (drafts: readonly Draft[]): number => drafts.filter(({ part }) => part === 'item').length
 
 export const linesOf = (reply: Reply): readonly Text[] => shortOf(reply).map(({ text }) => text)
@@ -87,7 +89,7 @@ export const linesOf = (reply: Reply): readonly Text[] => shortOf(reply).map(({ 
 /** Takes shorter ways from the last line of a part upwards until all fit. */
 function yielded(drafts: readonly Draft[], part: Part): readonly Draft[] {
   const at = drafts.findLastIndex(draft => draft.part === part && draft.ways.length > 1)
-  if (at < 0 || fits(drafts.map(({ ways: [text] }) => text))) return drafts
+  if (at < 0 || areFitting(drafts)) return drafts
   const [, shorter, ...others] = (drafts[at] as Draft).ways
   const instead = shorter === undefined ? [] : [{ part, ways: [shorter, ...others] as const }]
   return yielded(drafts.toSpliced(at, 1, ...instead), part)

@@ -9,7 +9,7 @@ import type { Pack } from '../things/pack.ts'
 import type { ChargeRequest } from './charge.ts'
 import { drawCount, drawnShares, draws } from './design.ts'
 import { curvesOf, socOn } from './member-curves.ts'
-import type { QuickCell, QuickLaw } from './quick-run.ts'
+import type { QuickCell, QuickLaw } from './quick-cell.ts'
 import { termsOf } from './terms.ts'
 import { likelyTraits, typicalTraits } from './traits.ts'
 
@@ -53,26 +53,20 @@ export function membersOf(request: ChargeRequest, traits: readonly Traits[], tur
   const { drawn: curves } = curvesOf(chemistry)
   const body = bodyOf(pack)
   const timeError = learned ? timeErrorOf(learned, current_A / label_Ah) : errors.time
+  const belowEmpty_V = slopeBelowEmpty_V(chemistry)
   return draws.map((draw, index) => {
-    const [current = 0, cutoff = 0, , model = 0] = draw.slice(6)
-    const [start = 0, warmth = 0] = (draws[(index + 17 * turn) % drawCount] as typeof draw).slice(10)
+    const { 6: current = 0, 7: cutoff = 0, 9: model = 0 } = draw
+    const { 10: start = 0, 11: warmth = 0 } = draws[(index + 17 * turn) % drawCount] as typeof draw
     const curve_V = curves[index] as Float64Array
-    const asked = {
-      ...request,
-      current_A: current_A * (1 + errors.current * current),
-      end: request.end ?? endAt(drawnShares[index]?.[8] ?? 0),
-    }
+    const set_A = current_A * (1 + errors.current * current)
+    const end = request.end ?? endAt(drawnShares[index]?.[8] ?? 0)
+    const ambient_C = temperature_C ?? atRoom_C + errors.temperature_C * warmth
     return {
-      cell: {
-        ...cellOf(traits[index] as Traits, label_Ah),
-        curve_V,
-        ambient_C: temperature_C ?? atRoom_C + errors.temperature_C * warmth,
-        ...body,
-      },
+      cell: cellOf(traits[index] as Traits, label_Ah, curve_V, ambient_C, body),
       law: {
-        ...termsOf(asked, errors.cutoff_V * cutoff),
+        ...termsOf(request, { current_A: set_A, end, cutoffError_V: errors.cutoff_V * cutoff }),
         startSoc: startOf(chemistry, request.from, curve_V, start),
-        belowEmpty_V: slopeBelowEmpty_V(chemistry),
+        belowEmpty_V,
       },
       timeFactor: 1 + timeError * model,
     }
@@ -87,12 +81,13 @@ export function middleMember(
 ): Pick<Member, 'cell' | 'law'> {
   const { pack, temperature_C } = request
   return {
-    cell: {
-      ...cellOf(typicalTraits(traits), pack.capacity_Ah),
-      curve_V: curvesOf(pack.chemistry).own,
-      ambient_C: temperature_C ?? atRoom_C,
-      ...bodyOf(pack),
-    },
+    cell: cellOf(
+      typicalTraits(traits),
+      pack.capacity_Ah,
+      curvesOf(pack.chemistry).own,
+      temperature_C ?? atRoom_C,
+      bodyOf(pack),
+    ),
     law: { ...termsOf(request), startSoc, belowEmpty_V: slopeBelowEmpty_V(pack.chemistry) },
   }
 }
@@ -101,14 +96,26 @@ export function middleMember(
 export const traitsOf = ({ pack, temperature_C, measuredCapacity_Ah, learned }: ChargeRequest): readonly Traits[] =>
   learned?.traits ?? likelyTraits(pack, temperature_C ?? atRoom_C, measuredCapacity_Ah)
 
-const cellOf = ({ share, atOnce_ohmAh, diffusion_h }: Traits, label_Ah: number) => ({
+const cellOf = (
+  { share, atOnce_ohmAh, diffusion_h }: Traits,
+  label_Ah: number,
+  curve_V: Float64Array,
+  ambient_C: number,
+  { heat_JperK, loss_WperK }: Body,
+): QuickCell => ({
   capacity_Ah: share * label_Ah,
+  curve_V,
   series_ohm: atOnce_ohmAh / label_Ah,
   diffusion_s: diffusion_h * 3600,
+  ambient_C,
+  heat_JperK,
+  loss_WperK,
 })
 
+type Body = Pick<QuickCell, 'heat_JperK' | 'loss_WperK'>
+
 /** How a cell position of the pack warms and gives off heat: by its share of mass and surface. */
-function bodyOf({ chemistry, series, capacity_Ah }: Pack): Pick<QuickCell, 'heat_JperK' | 'loss_WperK'> {
+function bodyOf({ chemistry, series, capacity_Ah }: Pack): Body {
   const mass_kg = (series * capacity_Ah * chemistry.nominal_V.value) / chemistry.energyPerMass_Whkg.value
   return {
     heat_JperK: (mass_kg * heat_JperKgK) / series,

@@ -1,5 +1,6 @@
 // Simulates one charge of one pack: precharge, constant current, constant power, constant voltage.
 
+import { once } from '../numbers/once.ts'
 import type { Chemistry } from '../things/chemistry.ts'
 import { belowEmpty, interpolate } from '../things/curve.ts'
 import type { State } from '../things/level.ts'
@@ -115,18 +116,26 @@ const joined = (stages: readonly Stage[]): Stage[] =>
 
 function total(entries: readonly Entry[], series: number, startSoc: number, endSoc: number): Charge {
   const stages = joined(entries.map(entry => entry.stage))
-  const curve = entries.flatMap(entry => entry.points)
+  const curve = once(() => entries.flatMap(entry => entry.points))
   const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0)
   return {
     stages,
     duration_s: sum(stages.map(stage => stage.duration_s)),
     timeToCutoff_s: sum(stages.filter(({ kind }) => !afterCutoff.has(kind)).map(stage => stage.duration_s)),
     charge_Ah: sum(stages.map(stage => stage.charge_Ah)),
-    energy_Wh: sum(stages.map(stage => stage.energy_Wh)),
-    heat_Wh: sum(entries.map(entry => entry.heat_Wh)),
-    peakPower_W: curve.reduce((peak, at) => Math.max(peak, at.perCell_V * at.current_A * series), 0),
+    get energy_Wh() {
+      return sum(stages.map(stage => stage.energy_Wh))
+    },
+    get heat_Wh() {
+      return sum(entries.map(entry => entry.heat_Wh))
+    },
+    get peakPower_W() {
+      return curve().reduce((peak, at) => Math.max(peak, at.perCell_V * at.current_A * series), 0)
+    },
     startSoc,
     endSoc,
-    curve,
+    get curve() {
+      return curve()
+    },
   }
 }

@@ -43,7 +43,7 @@ function traitsWithin(
 ): readonly Traits[] {
   const reading_ohmAh = readingOf(pack, temperature_C)
   return draws.map((draw, index) => {
-    const [capacity = 0, atOnce = 0, diffusion = 0, , growth = 0, whenNew = 0] = draw
+    const { 0: capacity = 0, 1: atOnce = 0, 2: diffusion = 0, 4: growth = 0, 5: whenNew = 0 } = draw
     const share =
       measuredCapacity_Ah === undefined
         ? interpolate(capacityShares.value.at, capacityShares.value.share, capacity)
