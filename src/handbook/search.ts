@@ -3,6 +3,7 @@
 import { lately } from '../ground/lately.ts'
 import { handbook } from './entries.ts'
 import type { HandbookEntry } from './entry.ts'
+import { withoutAsides } from './search/asides.ts'
 import file from './search/index.json' with { type: 'json' }
 import { likelyEntries } from './search/likely.ts'
 import { type Likeness, likenessTo } from './search/likeness.ts'
@@ -42,7 +43,7 @@ let ofHandbook: Finder | undefined
 /** The best first; empty where no word is known. The index is read at the first call. */
 export const entriesFor = lately((text: string): readonly FoundEntry[] => {
   ofHandbook ??= finder()
-  return ofHandbook(text)
+  return ofHandbook(withoutAsides(text))
 })
 
 function finder(): Finder {

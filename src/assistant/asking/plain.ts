@@ -94,9 +94,10 @@ const rows: readonly Row[] = [
     ({ around, plain }) => answerKnown(around, { ...plain, question: { command: 'hello', options: {} } }),
   ],
   [({ kind, about, temperature }) => kind === 'handbook' && (about ?? temperature), said => inHandbook(said)],
+  // What lies near takes no doubt away.
   [
-    ({ kind, text, suspected }) => kind === 'handbook' && askedOf(text).nearest.length > 0 && suspected.length === 0,
-    said => inHandbook(said, said.text),
+    ({ kind, text }) => kind === 'handbook' && askedOf(text).nearest.length > 0,
+    said => inHandbook(said, said.text, said.plain),
   ],
   [({ kind }) => kind === 'asks back', ofPart],
   [() => true, ofRest],

@@ -122,15 +122,19 @@ export function answered(
 const records = /^(?:history|answer list|house show|kit list|export me|remind list|lesson list)$/
 
 /** The handbook's words on it. */
-export function inHandbook(said: Said, of?: string): Promise<Reply> {
-  const { around, text, about, temperature, plain } = said
+export function inHandbook(said: Said, of?: string, plain = withoutIdleDoubts(said)): Promise<Reply> {
+  const { around, text, about, temperature } = said
   keepPack(said)
   const asked = of ?? about ?? (temperature === undefined ? text : themeOfWarmth(temperature))
-  // A question mark behind what is told makes no question of it.
-  const isToKnow = asksToKnow(text) && asksToKnow(text.replaceAll('?', ''))
-  const known = ofStanding(isToKnow ? { ...plain, doubts: inTongue(around) } : plain, text)
+  const known = ofStanding(plain, text)
   const warmth: Record<string, string> = temperature === undefined ? {} : { temperature }
   return answerKnown(around, { ...known, question: { command: 'handbook', options: { ...warmth, about: asked } } })
+}
+
+function withoutIdleDoubts({ around, plain, text }: Said): Said['plain'] {
+  // A question mark behind what is told makes no question of it.
+  const isToKnow = asksToKnow(text) && asksToKnow(text.replaceAll('?', ''))
+  return isToKnow ? { ...plain, doubts: inTongue(around) } : plain
 }
 
 /** What is told of these, and nothing else. */

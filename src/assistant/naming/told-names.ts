@@ -19,7 +19,7 @@ const aValue = '\u25a1'
 
 /** What something is called by, with the name behind it. */
 const naming =
-  /\b(?:as|called|named|call (?:it|them|this|that|him|her)|under(?: the)? name|under|(?:with|by) the name(?: of)?|name(?: it)?)[ :]+/giu
+  /\b(?:as(?! (?:i|we|you|he|she|it|they|people) )|called|named|call (?:it|them|this|that|him|her)|under(?: the)? name|under|(?:with|by) the name(?: of)?|name(?: it)?)[ :]+/giu
 const callingIt = new RegExp(`\\bcall .*?(?:\\bone|\\bpack|\\bbattery|\\bcharger|\\bsupply|${aValue}) `, 'giu')
 const isCalled = new RegExp(`([^${aValue}]+?) ?[=:]+ ?(?:(?:a|an|my|the) )?${aValue}`, 'iu')
 const saving = new RegExp(`\\b(?:save|store|add|keep|enter|register)[ :]+([^${aValue},.]+?)[,:]? ${aValue}`, 'iu')

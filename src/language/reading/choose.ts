@@ -103,12 +103,20 @@ export function choices(said: Said): readonly WeighedChoice[] {
         askedAbout: Number((command.changes === true && isAboutIt) || isWhoMay),
         unsureList: Number(share < surely && values.length === 0 && isList(fitted)),
         unsureChange: Number(share < surely && command.changes === true),
+        unsureFigure: Number(share < surely && inHandbook > 1 && isFigureOfNone(fitted, own)),
       }
       return { intent, fitted, signs, kept: Object.keys(kept).filter(name => fitted.options[name] === kept[name]) }
     })
     .map(choice => ({ ...choice, score: weighed(choice.signs) }))
     .toSorted((a, b) => b.score - a.score)
 }
+
+/** An answer to anybody, as it takes nothing of what is told. */
+const isFigureOfNone = (fitted: Fitted, { values, free }: Reading): boolean =>
+  !isList(fitted) &&
+  fitted.missing === undefined &&
+  fitted.left.length === values.length &&
+  Object.keys(free).length === 0
 
 /** Less likely than this it is not clear what is asked. */
 const clear = 0.25

@@ -30,6 +30,8 @@ export const worth = {
   unsureList: -0.9,
   /** Not surely a change: set by hand, as what changes something is never guessed. */
   unsureChange: -0.5,
+  /** Not surely a figure, and nothing is told to work it out from: set by hand, where the handbook has words on it. */
+  unsureFigure: -2,
   /** Small talk where a pack is told. */
   idleWithPack: -1.1,
   /** What the handbook has nothing on. */

@@ -4,6 +4,9 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import { type Asking, askingOf } from '../../support/ask.ts'
 
+/** It asks of nothing that the handbook has, and may tell of a pack in a suitcase. */
+const doubtful = 'do you guys discharge before flying home or is half full in the suitcase fine'
+
 let asking: Asking
 beforeAll(async () => {
   asking = await askingOf(commands)
@@ -68,6 +71,22 @@ describe('handbook', () => {
       expect(reply.question).not.toMatch(/pancakes|crates/)
       expect((await asking.ask(reply.question ?? '')).headline).toBe(reply.headline)
     }
+  })
+
+  it('stands before a list and a figure of no pack that its words only sound like', async () => {
+    for (const [question, title] of [
+      ['shall I keep batteries in the fridge as we did with film', 'Packs in the fridge'],
+      ['is my cell checker accurate', 'Is the reading right? Charger, checker, meter'],
+    ] as const) {
+      const reply = await (await askingOf(commands)).ask(question)
+      expect([reply.command, reply.readAs]).toEqual(['handbook', expect.stringContaining(title)])
+    }
+  })
+
+  it('says what lies near beside a danger that may be meant', async () => {
+    const reply = await (await askingOf(commands)).ask(doubtful)
+    expect(reply.verdict).toBe('go with care')
+    expect(reply.followUps.some(({ question }) => question.startsWith('handbook about: '))).toBe(true)
   })
 
   it.each([

@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { askedOf, wordedBy } from '../../../src/handbook/asked.ts'
 import { handbook } from '../../../src/handbook/entries.ts'
+import { withoutAsides } from '../../../src/handbook/search/asides.ts'
 import index from '../../../src/handbook/search/index.json' with { type: 'json' }
 import { storedIndex } from '../../../src/handbook/search/stored.ts'
 import { entriesFor } from '../../../src/handbook/search.ts'
@@ -49,6 +50,31 @@ describe('the search', () => {
     ]) {
       expect(askedOf(text).dangers.length, text).toBeGreaterThan(0)
     }
+  })
+})
+
+describe('what is said to people and not of the thing', () => {
+  it.each([
+    ['what does 2S mean', 'what does the 2S mean pls nobody in my class knows'],
+    ['what does 2S mean', 'Sorry guys, what does 2S mean, my dad has no idea either'],
+    ['what is balancing', 'my neighbour wants to know what balancing is, in simple words'],
+    ['why is the last bit so slow', 'why is the last bit so slow, not even the people in the shop could tell me'],
+    ['is memory effect still a thing', 'stupid question: is memory effect still a thing, thanks in advance'],
+  ])('does not count: %s', (plain, wordy) => {
+    const { entry } = askedOf(plain)
+    expect(entry).toBeDefined()
+    expect(askedOf(wordy).entry?.id).toBe(entry?.id)
+  })
+
+  it.each([
+    'does the charger know that it is full',
+    'the charger does not know the cell count',
+    'my son asked the seller and he knows the type',
+    'nobody watches the charge',
+    'I know what 1C is',
+    'please',
+  ])('is told from what is said of the thing: %s', text => {
+    expect(withoutAsides(text).trim()).toBe(text)
   })
 })
 
