@@ -74,7 +74,12 @@ export const time = command({
     const other = other_A === undefined ? undefined : timedCharge(permit, { ...details, current_A: other_A })
     const within_s = asked.within ?? (asked.start && asked.ready && lengthBetween_s(asked.start, asked.ready))
     const within = within_s === undefined ? undefined : progressAt(within_s, timed.charge, asked.pack)
-    return { ...timed, measuredCapacity_Ah: capacity, other, within, now, speaksFirst }
+    const isOpen = asked.current === undefined && asked.charger === undefined && within?.soc === undefined
+    const enough_A =
+      within_s !== undefined && isOpen
+        ? leastFor(within_s, timed, asked.pack, current_A => timedCharge(permit, { ...details, current_A }))
+        : undefined
+    return { ...timed, measuredCapacity_Ah: capacity, other, within, enough_A, now, speaksFirst }
   },
   planned: ({ other, ...timed }) => {
     const harder = other && other.current_A > timed.current_A ? other : timed
@@ -108,21 +113,46 @@ export const stageKeys = {
   balancing: 'balancingTime',
 } as const satisfies Record<StageKind, string>
 
+/** Below this a charge takes hours for nothing; and less of a gain is not worth saying. */
+const [slowest_C, worth] = [0.2, 0.9]
+
+/** The least current, in A to a tenth, with which the charge is likely over in time; absent where it is nearly the one set. */
+function leastFor(
+  within_s: number,
+  { current_A }: TimedCharge,
+  { capacity_Ah }: Pack,
+  at: (current_A: number) => TimedCharge,
+): number | undefined {
+  const isEnough = (amps: number) => at(amps).charge.duration_s <= within_s
+  let [low, high] = [slowest_C * capacity_Ah, current_A]
+  if (low >= high || !isEnough(high)) return undefined
+  if (isEnough(low)) high = low
+  while (high - low > 0.02 * capacity_Ah) {
+    const middle = (low + high) / 2
+    if (isEnough(middle)) high = middle
+    else low = middle
+  }
+  const enough_A = Math.ceil(high * 20) / 20
+  return enough_A < worth * current_A ? enough_A : undefined
+}
+
 /** Cooler cells are not worth a figure. */
 const warm_C = 40
 
 interface Answered extends TimedCharge {
   readonly other: TimedCharge | undefined
   readonly within: Progress | undefined
+  readonly enough_A: number | undefined
 }
 
-const timeFigures = ({ charge, setting, other, within, ...timed }: Answered) => {
+const timeFigures = ({ charge, setting, other, within, enough_A, ...timed }: Answered) => {
   const bands = timed.bands()
   return [
     figure.duration('chargeTime', charge.duration_s, timed.time_s),
     figure.duration('otherTime', other?.charge.duration_s, other?.time_s),
     figure.capacity('chargeWithin', within?.charge_Ah),
     figure.percent('percentWithin', within?.soc),
+    figure.current('enoughCurrent', enough_A),
     figure.duration('timeToCutoff', charge.timeToCutoff_s, bands.timeToCutoff_s),
     ...charge.stages.map(({ kind, duration_s }) => figure.duration(stageKeys[kind], duration_s)),
     figure.current('setCurrent', timed.current_A),

@@ -69,6 +69,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
       otherTime: say`time at the other current`,
       chargeWithin: say`charge in by then`,
       percentWithin: say`charged by then`,
+      enoughCurrent: say`enough for that time`,
       timeToCutoff: say`time to the cutoff voltage`,
       [stageKeys.precharge]: stages.precharge,
       [stageKeys['constant current']]: stages['constant current'],
@@ -171,11 +172,14 @@ function endWords({ low, high }: Band, { start, ready }: Clocks, { say, own }: L
   ]
 }
 
-function withinWords({ within, time_s }: Timed, { say, show }: Locale): Text | undefined {
+function withinWords({ within, time_s, enough_A }: Timed, { say, show }: Locale): Text | undefined {
   if (!within) return undefined
   const { length_s, soc } = within
   const there = show.duration(length_s)
-  if (length_s >= time_s.high) return say`That fits into ${there}.`
+  if (length_s >= time_s.high)
+    return enough_A === undefined
+      ? say`That fits into ${there}.`
+      : say`That fits into ${there}; so does ${show.current(enough_A)}, most likely, and it is gentler.`
   if (soc === undefined) return say`It may just fit into ${there}.`
   const by = say`after ${there} it is at about ${show.percent(soc)}`
   return length_s > time_s.low ? say`It may not be done by then: ${by}.` : say`It is not done by then: ${by}.`

@@ -67,6 +67,13 @@ export const checks: readonly Check[] = [
     '0.2 %',
   ),
   check(
+    'enoughCurrent',
+    'outside/enough-current',
+    'by the ODE library a charge with it',
+    odex,
+    'over in time, and not in nine tenths of it',
+  ),
+  check(
     'prechargeTime',
     'unit/charging/simulate',
     'a cell drained to its damage threshold',
