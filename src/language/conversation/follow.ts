@@ -18,6 +18,7 @@ import { chargersAnew } from './ways/chargers-anew.ts'
 import { compares } from './ways/compares.ts'
 import { flown } from './ways/flown.ts'
 import { howMany } from './ways/how-many.ts'
+import { inTime } from './ways/in-time.ts'
 import { putBack } from './ways/put-back.ts'
 import { reminds } from './ways/reminds.ts'
 import { remindsAnew } from './ways/reminds-anew.ts'
@@ -37,6 +38,7 @@ const ways: readonly Way[] = [
   both,
   chargersAnew,
   several,
+  inTime,
   stays,
   answerTo,
   // "Current: 2A", in notation.

@@ -59,6 +59,14 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
     ],
   ],
   [
+    'so long there is: which current does, and how far the one that was set comes',
+    [
+      [['amps for a 4S 1700 lipo', 'no hurry, let it have three hours'], /^time .*within: 3h.* gentler/],
+      [['6S 1350 lipo at 20 %, how long at 2C', 'i have only 20 minutes'], /^time .*current: 2\.7A.*within: 20min/],
+      [['3S 900 LiPo at 30 % is to be ready in fifty minutes, what current'], /^time .*within: 50min/],
+    ],
+  ],
+  [
     'so many chargers, and so many more packs',
     [
       [['9x 6S 1150 lipo, four outlets, 1C, when done', 'we have only 2 outlets'], /plan .*ports: 2/],
