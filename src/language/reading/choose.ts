@@ -33,6 +33,8 @@ export const aside = new Map([
 
 /** What changes something is never guessed where it may be something else as well. */
 const surely = 0.5
+/** Nor is a figure that takes nothing of what is told. */
+const surelyFigure = 0.6
 
 /** Likelihoods are no smaller. */
 const least = 1e-9
@@ -103,7 +105,7 @@ export function choices(said: Said): readonly WeighedChoice[] {
         askedAbout: Number((command.changes === true && isAboutIt) || isWhoMay),
         unsureList: Number(share < surely && values.length === 0 && isList(fitted)),
         unsureChange: Number(share < surely && command.changes === true),
-        unsureFigure: Number(share < surely && inHandbook > 1 && isFigureOfNone(fitted, own)),
+        unsureFigure: Number(share < surelyFigure && inHandbook > 1 && isFigureOfNone(fitted, own)),
       }
       return { intent, fitted, signs, kept: Object.keys(kept).filter(name => fitted.options[name] === kept[name]) }
     })

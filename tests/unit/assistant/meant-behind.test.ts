@@ -63,7 +63,6 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
     [
       [['amps for a 4S 1700 lipo', 'no hurry, let it have three hours'], /^time .*within: 3h.* gentler/],
       [['6S 1350 lipo at 20 %, how long at 2C', 'i have only 20 minutes'], /^time .*current: 2\.7A.*within: 20min/],
-      [['3S 900 LiPo at 30 % is to be ready in fifty minutes, what current'], /^time .*within: 50min/],
     ],
   ],
   [

@@ -1,5 +1,6 @@
 // "No hurry, let it have two hours", behind what a pack is charged with: what there is time for.
 
+import type { Kept } from '../../reading/fit.ts'
 import type { Way } from '../behind/behind.ts'
 import { choiceBy } from '../behind/choice-of.ts'
 import { lentTo } from '../behind/lend.ts'
@@ -18,6 +19,6 @@ export const inTime: Way = ({ text, values, frame, vocabulary }) => {
   if (!time || !isOfOne || there?.kind !== 'duration' || others.length > 0 || !hasTime.test(text)) return undefined
   const { kept, before } = lentTo(frame, time, text, [])
   const { current, within: _, ...held } = kept
-  const set = hasPlenty.test(text) || current === undefined ? {} : { current }
+  const set: Kept = hasPlenty.test(text) || current === undefined ? {} : { current }
   return choiceBy(time, [{ ...there, cue: 'within' }], { kept: { ...held, ...set }, before })
 }

@@ -20,9 +20,10 @@ export const asksFlightTime = (text: string, values: readonly Candidate[]): bool
   (flies.test(text) || (drawn.test(text) && lasts.test(text))) &&
   !charges.test(text)
 
-/** "Full in 40 min?", "ready in 50 min, what current": of a charge, where nothing was used in that time. */
+/** "Full in 40 min?": of a charge, where no current is asked for and nothing was used in that time. */
 export const isChargedWithin = (text: string, values: readonly Candidate[]): boolean =>
   /\b(?:charg\w*|full|re?fill\w*|ready|done)\b/i.test(text) &&
+  !/\b(?:amps?|amperes?|current)\b/i.test(text) &&
   !values.some(({ kind, remains }) => remains || kind === 'capacity') &&
   values.some(({ kind, cue = '', next = '' }) => kind === 'duration' && /^(?:in|within)$/.test(cue) && !past.has(next))
 

@@ -64,3 +64,6 @@ const asksWire = /\b(?:carr(?:y|ies)|bears?|los[es]|loss|drops?|dropped|fuse|thi
 
 /** "How long over 5 m of AWG 16": the lead is a part of the charge, and not asked about. */
 export const isOverLead = (text: string): boolean => asksCharge.test(text) && !asksWire.test(text)
+
+/** "Which one charges faster": two are compared, and not charged one after the other. */
+export const asksWhich = /\bwhich\b.*\b(?:faster|quicker|sooner|slower|longer|heavier|cheaper)\b/i

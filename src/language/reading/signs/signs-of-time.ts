@@ -8,7 +8,7 @@ export const signsOfTime: readonly Sign[] = [
   // "Can it be full in 45 min": whether that is time enough.
   {
     meant: command => takes(command, 'pack', 'within'),
-    from: command => isOfOne(command) || takes(command, 'energy', 'duration'),
+    from: command => isOfOne(command) || takes(command, 'energy', 'duration') || takes(command, 'pack', 'device'),
     holds: ({ text, values, pack }) => pack?.series !== undefined && isChargedWithin(text, values),
   },
   // "I pull it after 20 min at 1.3 A, how full is it": how far it has come by then.

@@ -17,6 +17,7 @@ import {
   asksEnd,
   asksNeed,
   asksPacks,
+  asksWhich,
   inTurn,
   isLabelTakenAlong,
   isOverLead,
@@ -87,7 +88,14 @@ export const signs: readonly Sign[] = [
   {
     meant: command => takes(command, 'packs', 'ports'),
     from: isOfOne,
-    holds: ({ values }) => severalKinds(values) && !values.some(({ kind }) => kind === 'source'),
+    holds: ({ text, values }) =>
+      severalKinds(values) && !asksWhich.test(text) && !values.some(({ kind }) => kind === 'source'),
+  },
+  // "A 3S 2100 and a 4S 2100, which charges faster": beside each other.
+  {
+    meant: command => command.name === 'compare',
+    from: command => isOfOne(command) || takes(command, 'packs', 'ports'),
+    holds: ({ text, values }) => severalKinds(values) && asksWhich.test(text),
   },
   // "Four 3S 2200, one after the other": so many charges take as many times as long.
   {

@@ -122,7 +122,7 @@ describe('packs that hang together', () => {
     ['after a flight one cell is at 3.46 and the others at 3.79', 'cells'],
     ['5S 900 pulls 30A avg, how long', 'energy'],
     ['can a 5S 900 be full within 50 min', 'time'],
-    ['a 5S 900 full within 50 min, which amps', 'time'],
+    ['a 5S 900 full within 50 min, which amps', 'current'],
     ['5S 900 back from flying in 5 min, 70% used, charge amps', 'energy'],
   ])('are judged by what matters most: %j', (text, command) => {
     expect(optionsOf(text)?.command).toBe(command)
