@@ -3,7 +3,7 @@
 import type { Danger } from '../../../charging/situation/dangers.ts'
 import { isKept, isMinded, isOfKnowing, isStaying } from './attended.ts'
 import { isBurnAsked, isFireAsked, isFireFought, isPartBurnt } from './burning.ts'
-import { isJustFull } from './full.ts'
+import { isJustFull } from './cutoff.ts'
 import { asksBeforehand, asksHowLong } from './general.ts'
 import { isOfHolder, isOfLabel } from './holders.ts'
 import { isLabelled, isRoundCell, isTimeUnknown, isUsedUp } from './label.ts'
