@@ -19,6 +19,7 @@ import { compares } from './ways/compares.ts'
 import { flown } from './ways/flown.ts'
 import { howMany } from './ways/how-many.ts'
 import { inTime } from './ways/in-time.ts'
+import { packsAnew } from './ways/packs-anew.ts'
 import { putBack } from './ways/put-back.ts'
 import { reminds } from './ways/reminds.ts'
 import { remindsAnew } from './ways/reminds-anew.ts'
@@ -29,6 +30,7 @@ import { stays } from './ways/stay.ts'
 const ways: readonly Way[] = [
   beyondFull,
   howMany,
+  packsAnew,
   asksQuantity,
   compares,
   reminds,

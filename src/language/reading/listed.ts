@@ -89,6 +89,7 @@ export function listed(
     others.every(({ count }) => count === undefined)
   )
     head.count = undefined
+  const saysWhere = early.length > 0
   // "Six of them at 3.8": the pack of the question before.
   const isAnew =
     kept?.count === undefined ||
@@ -110,9 +111,11 @@ export function listed(
     begin(kept.pack)
     const [, joining] = told
     if (joining) joining.count = further
-    const levels = told[0]?.levels.splice(0) ?? []
-    joining?.levels.push(...levels)
-    if (kept.level !== undefined) told[0]?.levels.push({ text: kept.level, holders: 'all' })
+    // Where they stand is not said by where the others do.
+    if (saysWhere) {
+      joining?.levels.push(...(told[0]?.levels.splice(0) ?? []))
+      if (kept.level !== undefined) told[0]?.levels.push({ text: kept.level, holders: 'all' })
+    }
   }
   // Behind the last pack it is for all of which nothing else was said.
   ofAll ??= told.slice(0, -1).every(({ current }) => current === undefined) ? told.at(-1)?.current : undefined

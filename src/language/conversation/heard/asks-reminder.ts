@@ -3,7 +3,7 @@
 import { conceptsIn } from '../../model/concepts.ts'
 
 const whenDone =
-  /\b(?:when|once|as soon as|after|if)\b.*\b(?:done|full|ready|over|finish\w*|complete\w*|charged|through|there|time)\b|\bthen\W*$/i
+  /\b(?:when|once|as soon as|after|if)\b.*\b(?:done|full|ready|over|finish\w*|complete\w*|charged|through|there|time)\b|\bthen\W*$|\bthen[,.;!]/i
 const tells =
   /\b(?:(?:tell|message|text|warn|call|notify|alert) me|let me know|give (?:me|us) a (?:shout|call|ping|nudge|buzz))\b/i
 
