@@ -10,7 +10,9 @@ const questions = [
   // What is kept about somebody is more where their messages are known by an id.
   ...commands
     .flatMap(({ examples }) => examples.slice(0, Math.ceil(partOf(examples.length))))
-    .filter(question => !/^(?:export|forget) me/.test(question)),
+    .filter(question => !/^(?:export|forget) me/.test(question))
+    // What somebody's clock shows counts from when a platform got their message, which is no clock of ours.
+    .filter(question => !/^remind me .*now: /.test(question)),
   'my pack is puffed, can I charge it',
   'it is on fire',
   'current pack: 99S 720 LiHV',

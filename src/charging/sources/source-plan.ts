@@ -27,7 +27,10 @@ export function planSource(permit: Permit, count?: number) {
   }
   const { draws, most, after } = runAt(setting.efficiency)
   const { low, high } = efficienciesOf(charger)
-  const between = most === undefined ? undefined : countsAbout(most, carriedBy(runAt(low)), carriedBy(runAt(high)))
+  const worst = runAt(low)
+  // What is left of a source that sags too far is nothing more that it carries.
+  const surely = Math.min(most ?? 0, worst.most ?? 0)
+  const between = most === undefined ? undefined : countsAbout(most, surely, carriedBy(worst), carriedBy(runAt(high)))
   const wanted = count ?? Math.max(1, between?.low ?? 1)
   const planned = Math.min(wanted, most ?? wanted)
   const intoPacks_Wh = planned * each.charge.energy_Wh
@@ -69,10 +72,10 @@ const carriedBy = ({ draws, most = 0, after }: SupplyRun & { readonly draws: rea
   most + (after(most).left_Wh ?? 0) / totalsOf(draws).energy_Wh
 
 /** Around `most` packs: as many as where charger, source and packs are worse than is usual, and where they are better. */
-function countsAbout(most: number, least: number, best: number): Band {
+function countsAbout(most: number, surely: number, least: number, best: number): Band {
   if (most === 0 || most >= countedPacks) return { low: most, high: most }
   return {
-    low: Math.min(most, Math.floor(least * (1 - otherSpread.value))),
+    low: Math.min(surely, Math.floor(least * (1 - otherSpread.value))),
     high: Math.max(most, Math.floor(best * (1 + otherSpread.value))),
   }
 }

@@ -256,6 +256,19 @@ describe('rooms', () => {
   })
 })
 
+it.each<[Danger, string]>([
+  ['unattended', 'my brother stays at the bench asleep in his chair, 3S 2300 lipo amps'],
+  ['unattended', 'no hurry, let it have all night, 3S 2300 lipo'],
+  ['movingVehicle', 'the train goes in half an hour and i charge on it, 3S 1350 lipo'],
+])('%s is told by "%s"', (danger, text) => expect(told(text)).toContain(danger))
+it.each([
+  'i sit next to it while the dog is sleeping, 3S 2300 lipo',
+  'never let it have all night, so how long, 3S 2300 lipo',
+  'the train goes in half an hour, can i charge before that, 3S 1350 lipo',
+])('nothing of that is told by "%s"', text =>
+  expect(told(text).filter(one => one === 'unattended' || one === 'movingVehicle')).toEqual([]),
+)
+
 describe('who keeps a charge', () => {
   it.each(['my son is 9, he charges his 2s 450 alone in his room', 'charging alone is what my daughter does, 1s 300'])(
     'no child alone: "%s"',

@@ -1,7 +1,7 @@
 // Whether somebody stays with a charge: whoever asks, somebody who is named, an adult who watches.
 
 import { isKnownWord } from '../../model/index.ts'
-import { crossesClause, type Told, textOf } from './relation.ts'
+import { crossesClause, type Relation, type Told, textOf } from './relation.ts'
 
 /** An adult is told to watch it, and no child, nobody who sleeps or leaves. */
 export function isMinded(told: Told): boolean {
@@ -62,3 +62,17 @@ const mostToVerb = 6
 const isNoOne = (words: Told['marked']['words'], at: number) => words[at]?.w === 'no' && words[at + 1]?.w === 'one'
 const knows =
   /^(?:knows?|tells?|told|says?|said|explains?|explained|answers?|answered|understands?|believes?|agrees?|can)$/
+
+const asleep =
+  /\b(?:stays?|staying|sits?|sitting|lies|lying) (?:\w+ ){1,4}?(?:fast |half |sound |dead )?(?:asleep|sleeping|snoring|dozing|napping)\b/
+const allNight =
+  /\b(?:let (?:it|them) (?:have|take|run|go)|give (?:it|them)|(?:it|they) (?:can|may) (?:have|take)) (?:the |all |it )*(?:all night|whole night|night|until (?:the )?morning|till (?:the )?morning)\b/
+
+/** "My brother sits at the bench asleep", "let it have all night": nobody is awake beside it. */
+export const nobodyAwake: Relation = ({ marked: { words, denies } }) => {
+  const text = textOf(words)
+  const found = denies.includes(true) ? null : (asleep.exec(text) ?? allNight.exec(text))
+  if (!found) return undefined
+  const from = text.slice(0, found.index).split(' ').length - 1
+  return { danger: 'unattended', from, to: from + found[0].split(' ').length }
+}

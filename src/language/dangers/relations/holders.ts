@@ -14,7 +14,8 @@ export function isOfHolder({ marked: { words } }: Told): boolean {
 }
 
 const label = /^(?:label|labels|sticker|stickers)$/
-const whole = /^(?:foil|pouch|skin|corner|edge|edges|side|wrap|shrink|dent\w*|leak\w*|punctur\w*|pierc\w*)$/
+const whole =
+  /^(?:cells?|below|foil|pouch|skin|corner|edge|edges|side|wrap|shrink|dent\w*|leak\w*|punctur\w*|pierc\w*)$/
 const mostApart = 5
 
 /** "The label is torn", "a scratched sticker": paper, and no foil below it is spoken of. */

@@ -1,5 +1,6 @@
 // All relations between told values.
 
+import { nobodyAwake } from './attended.ts'
 import { cutoffTooHigh } from './cutoff.ts'
 import { deadCell } from './dead-cell.ts'
 import { typeInDoubt } from './label.ts'
@@ -7,7 +8,7 @@ import type { Relation } from './relation.ts'
 import { childAlone, childrensRoom, leavesRoom } from './rooms.ts'
 import { modeByMistake, wrongCharger, wrongCount, wrongMode } from './setting.ts'
 import { overfull, tooFast, tooHigh, tooSoon } from './speed.ts'
-import { chargedInWet, wetDevice } from './spoken-of.ts'
+import { chargedAboard, chargedInWet, wetDevice } from './spoken-of.ts'
 import { boardMixed, tooLow } from './volts.ts'
 import { withoutCharger } from './without-charger.ts'
 
@@ -29,6 +30,8 @@ export const relations: readonly Relation[] = [
   leavesRoom,
   wetDevice,
   chargedInWet,
+  nobodyAwake,
+  chargedAboard,
   withoutCharger,
   typeInDoubt,
 ]

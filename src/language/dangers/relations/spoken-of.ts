@@ -148,6 +148,15 @@ export function isTripOver(told: Told): boolean {
   })
 }
 
+const aboard =
+  /\b(?:train|bus|coach|ferry|plane|tram|boat)\b.*\b(?:charg\w*|plug(?:ged)? (?:it|them)? ?in)\b(?: (?:it|them|the pack))? (?:on|in|aboard) (?:it|board|there|the (?:train|bus|coach|ferry|plane|tram|boat|way))\b/
+
+/** "The train goes in half an hour and I charge on it": in what moves by then. */
+export const chargedAboard: Relation = ({ marked: { words, denies } }) =>
+  aboard.test(textOf(words)) && !denies.includes(true)
+    ? { danger: 'movingVehicle', from: 0, to: words.length }
+    : undefined
+
 const isBoot = matching(/^(?:boot|trunk|car|van|truck|trailer)$/)
 const carries = matching(
   /^(?:driv\w*|drove|carr\w*|bring\w*|brought|tak\w*|took|haul\w*|rid\w*|travel\w*|load\w*|pack|packed|tow\w*)$/,
