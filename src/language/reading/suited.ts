@@ -129,8 +129,19 @@ function besidesYears(values: Values): Values {
   return values.filter(({ kind, typed }) => !isPaid || kind !== 'duration' || !/year|month|week|day/i.test(typed))
 }
 
+const lowestSound_V = 2.5
+/** " at ". */
+const nextTo = 4
+
 /** "12 V, 1.2 A" of what is run: its watts. */
-function withPower(values: Values): Values {
+function withPower(found: Values): Values {
+  // "9 W at 12 V" of a lamp on a 6S: where no cell of the pack stands.
+  const { series = 1 } = found.find(({ pack }) => pack?.series !== undefined)?.pack ?? {}
+  const isBehindPower = ({ start }: Candidate) =>
+    found.some(({ kind, end }) => kind === 'power' && start >= end && start - end <= nextTo)
+  const isOfThing = (value: Candidate) =>
+    value.kind === 'state' && isBehindPower(value) && sizeOf(value) / series < lowestSound_V
+  const values = found.filter(value => !isOfThing(value))
   const [volts, amps] = (['voltage', 'current'] as const).map(of => values.find(({ kind }) => kind === of))
   if (!volts || !amps || values.some(({ kind }) => kind === 'power')) return values
   const power_W = Number((sizeOf(volts) * sizeOf(amps)).toFixed(2))

@@ -44,6 +44,8 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
       [['eight 4S 5200 a day, 26 flying days a year, 31 p a kilowatt-hour, what does it cost'], /^energy .*\d p/],
       [['five battery 2S LiHV 1050 but one charger one output at 1 A, how many hours'], /^plan packs: 5x/],
       [['a camera draws 4 W, how long does a full 3S 2300 lipo run it'], /^lend .*power: 4W/],
+      [['anchor light, 9 W at 12 V, how long will a full 6S 5200 lipo run it'], /^lend .*power: 9W/],
+      [['can my 3S 2300 lipo at 6 V run a 9 W lamp'], /do not charge/],
       [['used 1850 mAh of my 3S 2750 lipo in 5:30, what do I set the timer to'], /^energy .*duration: 5min30s/],
       [['show me everything that was altered in our settings lately, I do the minutes'], /^history (?!go with care)/],
       [['6S3P of 3400s in the cabin'], /^travel packs: 6S3P 10200mAh/],

@@ -259,6 +259,7 @@ describe('rooms', () => {
 it.each<[Danger, string]>([
   ['unattended', 'my brother stays at the bench asleep in his chair, 3S 2300 lipo amps'],
   ['unattended', 'no hurry, let it have all night, 3S 2300 lipo'],
+  ['unattended', 'ta, setting it off now and nipping over to the salon, back at 5'],
   ['movingVehicle', 'the train goes in half an hour and i charge on it, 3S 1350 lipo'],
 ])('%s is told by "%s"', (danger, text) => expect(told(text)).toContain(danger))
 it.each([

@@ -68,10 +68,16 @@ const asleep =
 const allNight =
   /\b(?:let (?:it|them) (?:have|take|run|go)|give (?:it|them)|(?:it|they) (?:can|may) (?:have|take)) (?:the |all |it )*(?:all night|whole night|night|until (?:the )?morning|till (?:the )?morning)\b/
 
-/** "My brother sits at the bench asleep", "let it have all night": nobody is awake beside it. */
+const nips =
+  /\b(?:nip|nips|nipping|pop|pops|popping|dash|dashes|dashing|hop|hopping|shoot|shooting|slip|slipping) (?:\w+ ){0,2}?(?:to|out|over|down|round|up|into|off)\b.*\bback (?:at|by|in|for|around|before|later|soon|home)\b/
+/** Then nothing charges while they are gone. */
+const isOver = /\b(?:unplug\w*|disconnect\w*|before|after|once|when|done|finished|took|taken|stays? with)\b/
+
+/** "My brother sits at the bench asleep", "let it have all night", "nipping to the salon, back at 5": nobody is awake beside it. */
 export const nobodyAwake: Relation = ({ marked: { words, denies } }) => {
   const text = textOf(words)
-  const found = denies.includes(true) ? null : (asleep.exec(text) ?? allNight.exec(text))
+  const gone = isOver.test(text) ? null : nips.exec(text)
+  const found = denies.includes(true) ? null : (asleep.exec(text) ?? allNight.exec(text) ?? gone)
   if (!found) return undefined
   const from = text.slice(0, found.index).split(' ').length - 1
   return { danger: 'unattended', from, to: from + found[0].split(' ').length }
