@@ -1,4 +1,4 @@
-// Whether somebody stays with a charge: whoever asks, somebody who is named, an adult who watches.
+// Whether somebody stays with a charge: whoever asks, somebody who is named, an adult who watches; or nobody who is awake.
 
 import { isKnownWord } from '../../model/index.ts'
 import { crossesClause, type Relation, type Told, textOf } from './relation.ts'
@@ -68,6 +68,7 @@ const asleep =
 const allNight =
   /\b(?:let (?:it|them) (?:have|take|run|go)|give (?:it|them)|(?:it|they) (?:can|may) (?:have|take)) (?:the |all |it )*(?:all night|whole night|night|until (?:the )?morning|till (?:the )?morning)\b/
 
+/** "Nipping over to the salon, back at 5". */
 const nips =
   /\b(?:nip|nips|nipping|pop|pops|popping|dash|dashes|dashing|hop|hopping|shoot|shooting|slip|slipping) (?:\w+ ){0,2}?(?:to|out|over|down|round|up|into|off)\b.*\bback (?:at|by|in|for|around|before|later|soon|home)\b/
 /** Then nothing charges while they are gone. */
