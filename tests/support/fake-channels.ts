@@ -58,7 +58,7 @@ export async function startFakeChannels(server: string, channels: readonly strin
 function tooLate(what: string): Answered | undefined {
   if (/^POST \/interactions\/\d+\/[^/]+\/callback$/.test(what))
     return [404, { code: 10062, message: 'Unknown interaction' }]
-  if (/^PATCH \/webhooks\/\d+\/[^/]+\/messages\/@original$/.test(what))
+  if (/^(?:GET|PATCH) \/webhooks\/\d+\/[^/]+\/messages\/(?:@|%40)original$/.test(what))
     return [404, { code: 10015, message: 'Unknown Webhook' }]
   return undefined
 }
