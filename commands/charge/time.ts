@@ -116,7 +116,7 @@ export const stageKeys = {
 /** Below this a charge takes hours for nothing; and less of a gain is not worth saying. */
 const [slowest_C, worth] = [0.2, 0.9]
 
-/** The least current, in A to a tenth, with which the charge is likely over in time; absent where it is nearly the one set. */
+/** The least current, in A rounded up to 0.05 A, with which the charge is likely over in time; absent where it is nearly the one set. */
 function leastFor(
   within_s: number,
   { current_A }: TimedCharge,

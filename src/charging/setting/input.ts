@@ -89,7 +89,7 @@ function leadFed(held: BatteryStore, source: VehicleOutlet, charger: Charger | u
 export const countsLead = (source: Source | undefined): boolean =>
   source !== undefined && source.kind !== 'watts' && source.kind !== 'power bank'
 
-const noLead: SourceLead = { resistance_ohm: 0, most_A: Number.POSITIVE_INFINITY }
+export const noLead: SourceLead = { resistance_ohm: 0, most_A: Number.POSITIVE_INFINITY }
 
 /** With a lead more to it. */
 const wired = (store: BatteryStore, { resistance_ohm }: SourceLead): BatteryStore => ({

@@ -21,14 +21,14 @@ const spreads = { capacity: 0.018, newShare: 0.03 } as const
 
 /** One for each draw of the design. */
 export const likelyTraits = (pack: Pack, temperature_C: number, measuredCapacity_Ah?: number): readonly Traits[] =>
-  traitsWithin(classesOf(pack, readingOf(pack, temperature_C)), pack, temperature_C, measuredCapacity_Ah)
+  traitsWithin(pack, temperature_C, made => made, measuredCapacity_Ah)
 
 /**
  * The same before charges of its own are weighed: they may tell of a cell beyond the few that its class was measured on,
  * so each class reaches as far as a cell that nobody measured may lie.
  */
 export const possibleTraits = (pack: Pack, temperature_C: number): readonly Traits[] =>
-  traitsWithin(classesOf(pack, readingOf(pack, temperature_C)).map(reachingFurther), pack, temperature_C)
+  traitsWithin(pack, temperature_C, reachingFurther)
 
 function reachingFurther(made: CellClass): CellClass {
   const further = ({ middle, times }: Spread) => ({ middle, times: times ** unseen(made.measuredCells) })
@@ -36,12 +36,13 @@ function reachingFurther(made: CellClass): CellClass {
 }
 
 function traitsWithin(
-  classes: readonly CellClass[],
   pack: Pack,
   temperature_C: number,
+  reach: (made: CellClass) => CellClass,
   measuredCapacity_Ah?: number,
 ): readonly Traits[] {
   const reading_ohmAh = readingOf(pack, temperature_C)
+  const classes = classesOf(pack, reading_ohmAh).map(reach)
   return draws.map((draw, index) => {
     const { 0: capacity = 0, 1: atOnce = 0, 2: diffusion = 0, 4: growth = 0, 5: whenNew = 0 } = draw
     const share =

@@ -2,7 +2,7 @@
 
 import { currentBehind_A } from '../numbers/behind.ts'
 import { boundsOf } from '../setting/bounds.ts'
-import { inputOf } from '../setting/input.ts'
+import { inputOf, noLead } from '../setting/input.ts'
 import type { Limit } from '../setting/limit.ts'
 import { type Setting, settingFor } from '../setting/setting.ts'
 import type { Permit } from '../situation/permit.ts'
@@ -158,7 +158,7 @@ export function neededFor(permit: Permit, wanted: Wanted = {}): Needed {
 export function suppliesFor(
   input_W: number,
   charger: Charger | undefined,
-  { voltage_V, count = 1, lead }: Wanted,
+  { voltage_V, count = 1, lead = noLead }: Wanted,
 ): Supplies {
   const { minInput_V = 0, maxInput_V = Number.POSITIVE_INFINITY } = charger ?? {}
   const volts = voltage_V === undefined ? usualSupplies_V.value : [voltage_V]
@@ -168,16 +168,15 @@ export function suppliesFor(
     benches: volts.flatMap(one_V => {
       const drawn_A = drawnBehind_A(one_V, lead, input_W)
       if (drawn_A === undefined || one_V > maxInput_V) return []
-      if (one_V - drawn_A * (lead?.resistance_ohm ?? 0) < minInput_V) return []
+      if (one_V - drawn_A * lead.resistance_ohm < minInput_V) return []
       return [{ voltage_V: one_V, drawn_A, current_A: Math.ceil(drawn_A * headroom * 10 - 1e-6) / 10 }]
     }),
   }
 }
 
 /** What a supply of so many volts gives; undefined where the lead does not bear that, or never brings it. */
-function drawnBehind_A(volts: number, lead: SourceLead | undefined, input_W: number): number | undefined {
+function drawnBehind_A(volts: number, { resistance_ohm, most_A }: SourceLead, input_W: number): number | undefined {
   if (volts <= 0) return undefined
-  const { resistance_ohm = 0, most_A = Number.POSITIVE_INFINITY } = lead ?? {}
   const drawn_A = currentBehind_A(volts, resistance_ohm, input_W)
   return drawn_A !== undefined && drawn_A <= most_A ? drawn_A : undefined
 }
